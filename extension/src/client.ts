@@ -1,0 +1,71 @@
+import type { ExtensionContext, FileSystemWatcher, LogOutputChannel } from 'vscode';
+import {
+  LanguageClient,
+  type LanguageClientOptions,
+  RevealOutputChannelOn,
+  type ServerOptions,
+  State,
+  TransportKind,
+} from 'vscode-languageclient/node';
+import type { CustomRequests } from '../../server/src/messages.ts';
+import type { Explanations } from './explanations.ts';
+
+/** What a client needs of the extension; it outlives the client, which is made anew for every restart. */
+export interface ClientSurroundings {
+  readonly context: ExtensionContext;
+  readonly log: LogOutputChannel;
+  readonly files: FileSystemWatcher;
+  readonly explanations: Explanations;
+  readonly tellFailure: () => void;
+}
+
+/** The server bundle in a process of its own, spoken to over Node's IPC. Settings reach it when it asks for them. */
+export class PlimsollClient extends LanguageClient {
+  readonly #tellFailure: () => void;
+  #told = false;
+
+  constructor(surroundings: ClientSurroundings) {
+    super('plimsoll', 'Plimsoll', serverOptions(surroundings), clientOptions(surroundings));
+    this.#tellFailure = surroundings.tellFailure;
+    this.onDidChangeState(({ newState }) => {
+      this.#told &&= newState !== State.Running;
+    });
+  }
+
+  /** The base class tells one failed start in up to three notifications, in its own terms; the coach is told once. */
+  override error(message: string, data?: unknown, showNotification?: boolean | 'force'): void {
+    super.error(message, data, false);
+    if (showNotification === 'force' && !this.#told) {
+      this.#told = true;
+      this.#tellFailure();
+    }
+  }
+
+  ask<Method extends keyof CustomRequests & string>(
+    method: Method,
+    params: CustomRequests[Method]['params'],
+  ): Promise<CustomRequests[Method]['result']> {
+    return this.sendRequest(method, params);
+  }
+}
+
+function serverOptions({ context }: ClientSurroundings): ServerOptions {
+  const run = { module: context.asAbsolutePath('out/server.cjs'), transport: TransportKind.ipc };
+  return { run, debug: { ...run, options: { execArgv: ['--nolazy', '--inspect=6009'] } } };
+}
+
+function clientOptions({ log, files, explanations }: ClientSurroundings): LanguageClientOptions {
+  return {
+    documentSelector: [{ language: 'plimsoll' }],
+    synchronize: { fileEvents: files },
+    diagnosticCollectionName: 'plimsoll',
+    outputChannel: log,
+    revealOutputChannelOn: RevealOutputChannelOn.Never,
+    middleware: {
+      provideHover: (document, position, token, next) =>
+        explanations.takeHover(document, position) ?? next(document, position, token),
+    },
+    // Without it the base class would show the raw error of its own accord.
+    initializationFailedHandler: () => false,
+  };
+}

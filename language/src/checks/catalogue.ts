@@ -1,0 +1,70 @@
+import type { Severity } from '../model/source.ts';
+
+interface CheckRule {
+  readonly severity: Severity;
+  /** Why it is checked, in one sentence for the coach. */
+  readonly why: string;
+  readonly source?: string;
+}
+
+const error = (why: string, source?: string): CheckRule => ({ severity: 'error', why, source });
+const warning = (why: string, source?: string): CheckRule => ({ severity: 'warning', why, source });
+const info = (why: string, source?: string): CheckRule => ({ severity: 'info', why, source });
+
+/** Everything that is checked: a stable code, its usual severity and why. Messages stand where a problem is found. */
+export const CHECKS = {
+  // Reading a line
+  syntax: error('A line that breaks off or holds something unexpected; what was read before that place counts.'),
+  'stray-line': warning('Nothing recognises the line: it is kept, and counts nowhere.'),
+  'unknown-entry': warning('The entry has no known first word, so its lines enter no total.'),
+  'unknown-item': warning('Something between commas that the notation does not know.'),
+  'outside-entry': warning('Training lines belong to a session, so that they have a date and an athlete.'),
+  'spelling-of-unit': info('A unit in another spelling is understood.'),
+  'spelling-of-word': info('A word in another spelling is understood.'),
+  'decimal-comma': error('A comma separates sets, so a decimal is written with a point.'),
+  'missing-unit': error('A weight or a time means nothing without its unit.'),
+  'missing-load': error('Behind @ stands a load.'),
+  'missing-sets': warning('A movement without sets counts nothing.'),
+  'missing-name': error('A line needs to say what it is about.'),
+  'missing-value': warning('The word says what follows, and nothing does.'),
+  'set-without-load': warning('After the first load of a line every set writes its own.'),
+  'reps-first': error('Reps come before the load: 5 @ 100 kg.'),
+  'sets-spelled-apart': error('Several numbers with dashes are several sets, and a set is written by itself.'),
+  'side-slip': error('Reps of each side are written with /side, or left and right.'),
+  'load-or-rating': error('A small bare number behind @ may be a load or a rating.'),
+  'rating-list': warning('A rating belongs to its own set.'),
+  'uneven-loads': warning('One weight on the line is far from the others: a digit or a unit may be missing.'),
+  'unclear-time': error('The time may be read in two ways.'),
+  'odd-date': error('A date is written year-month-day, as in ISO 8601.'),
+  'impossible-date': error('The calendar has no such day.'),
+  'out-of-range': error('The number is past what can be meant.'),
+  'implement-count': error('A person holds one implement or two.'),
+  'for-plans': warning('Ranges, open ends, targets, percentages and steps are for plans; a session says what happened.'),
+  'name-rules': error('A name has at least two letters and no comma, colon, @ or |, and is no word of the notation.'),
+  'name-without-colon': warning('A movement is followed by a colon.'),
+  'repeated-property': warning('The same thing is said twice, and only the last counts.'),
+  'vocabulary': warning('The word is none of those that this line takes.'),
+  'tempo-form': error('A tempo has three or four phases such as 3-1-X-0.'),
+  'range-order': error('A range goes from the lower to the higher number.'),
+  // Blocks
+  'round-count': warning('In a block with rounds each number stands for one round.'),
+  'time-count': warning('Each round has one time, or ? for one that was not taken.'),
+  'cell-count': warning('In a group each | separates one athlete.'),
+  'done-mismatch': warning('How the block ended does not fit its header.'),
+  // Names across files
+  'unknown-movement': warning('What needs the definition of a movement (body share, muscles) waits for it.'),
+  'unknown-athlete': warning('A mistyped athlete would split a history in silence.'),
+  'unknown-place': warning('What needs the inventory of a place waits for it.'),
+  'unknown-plan': warning('The session cannot be compared with its plan.'),
+  'defined-twice': warning('Everything is defined once for the whole workspace; the first definition counts.'),
+  'which-athlete': warning('The athlete may be left out only where the workspace has just one.'),
+  'one-or-two': warning('One load on a movement with two dumbbells: each, or both together?'),
+  'session-order': warning('Sessions of an athlete stand in order of date.'),
+  'session-twice': warning('The same day and athlete is logged twice.'),
+} as const satisfies Record<string, CheckRule>;
+
+export type CheckCode = keyof typeof CHECKS;
+
+export function findCheck(code: CheckCode): CheckRule {
+  return CHECKS[code];
+}

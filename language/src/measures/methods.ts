@@ -1,0 +1,305 @@
+/**
+ * Every formula that Plimsoll uses, in words, with the source that it rests on. Hovers, reports and the
+ * users' reference are made from this table. A source that was not at hand when the formula was entered says
+ * "from memory" or "as quoted in later sources"; a custom of the trade says "common practice".
+ */
+
+export interface Method {
+  readonly title: string;
+  /** Plain text, with the names that the inputs carry. */
+  readonly formula: string;
+  readonly source: string;
+  /** What a reader must know to use the number: choices, limits, cautions. */
+  readonly note?: string;
+}
+
+const QUOTED = '(as quoted in later sources; original not seen)';
+const TO_FAILURE = 'Holds for reps to failure, or reps plus reps in reserve, up to about 10.';
+const SINGLE = 'A true single is its own max, so one rep returns the load.';
+
+export const METHODS = {
+  // Sums and rates
+  sets: { title: 'Sets', formula: 'number of working sets done', source: 'common practice' },
+  reps: { title: 'Reps', formula: 'sum of reps done, both sides counted', source: 'common practice' },
+  'volume-load': {
+    title: 'Volume load',
+    formula: 'sum over sets of reps × load',
+    source:
+      'Scott BR et al. (2016) Sports Med 46(5):687-698; Haff GG (2010) Strength Cond J 32(4):102-112 (from memory)',
+    note: 'Loads are kept in whole grams and rounded only when shown.',
+  },
+  'average-load': {
+    title: 'Average load',
+    formula: 'volume load / reps',
+    source: 'Scott BR et al. (2016) Sports Med 46(5):687-698',
+  },
+  'relative-intensity': {
+    title: 'Relative intensity',
+    formula: 'average load / max of that day × 100',
+    source: 'Scott BR et al. (2016) Sports Med 46(5):687-698',
+  },
+  'intensity-zones': {
+    title: 'Reps by intensity zone',
+    formula: 'reps below 60, at 60-69, 70-79, 80-89, and at 90 % or more of the max of that day',
+    source: 'common practice',
+  },
+  'load-distance': {
+    title: 'Loaded distance',
+    formula: 'sum over sets of load × metres',
+    source: 'common practice',
+    note: 'Kept apart from volume load: kilograms and kilogram-metres do not add up.',
+  },
+  'mechanical-work': {
+    title: 'Mechanical work',
+    formula: 'reps × load × 9.80665 m/s² × height raised',
+    source: 'work = force × distance; standard gravity as in ISO 80000-3',
+    note: 'The way up only.',
+  },
+  'work-density': {
+    title: 'Work density',
+    formula: 'volume load of the timed rounds / their time',
+    source:
+      'Scott BR et al. (2016) Sports Med 46(5):687-698; Haff GG (2010) Strength Cond J 32(4):102-112 (from memory)',
+    note: 'Total over total, never the mean of the rounds. A round that was not timed is left out.',
+  },
+  'block-density': {
+    title: 'Block density',
+    formula: 'volume load / (round times + rests between the rounds)',
+    source: 'Scott BR et al. (2016) Sports Med 46(5):687-698',
+    note: 'The rest before and after the block does not count.',
+  },
+  'session-density': {
+    title: 'Session density',
+    formula: 'working volume load / session time',
+    source: 'Scott BR et al. (2016) Sports Med 46(5):687-698',
+  },
+  'rep-density': {
+    title: 'Reps per minute',
+    formula: 'reps / time',
+    source: 'common practice',
+    note: 'For work that is counted in reps and not weighed.',
+  },
+  'work-rest': {
+    title: 'Work to rest',
+    formula: 'recorded work time / recorded or written rest',
+    source: 'common practice',
+  },
+  change: {
+    title: 'Change',
+    formula: '(now / before - 1) × 100',
+    source: 'arithmetic',
+    note: 'None where there was nothing before.',
+  },
+  'time-under-tension': {
+    title: 'Time under tension',
+    formula: 'reps × (down + pause + up + pause)',
+    source: 'common practice',
+    note: 'An X (as fast as possible) counts one second, by common practice.',
+  },
+  // Estimated one-repetition maximum
+  'true-single': {
+    title: 'Estimated 1RM',
+    formula: 'load',
+    source: 'a single rep with none in reserve is the max itself',
+  },
+  epley: {
+    title: 'Estimated 1RM (Epley)',
+    formula: 'load × (1 + reps / 30)',
+    source: `Epley B (1985) Poundage Chart, Boyd Epley Workout, Lincoln NE ${QUOTED}`,
+    note: `${TO_FAILURE} ${SINGLE}`,
+  },
+  brzycki: {
+    title: 'Estimated 1RM (Brzycki)',
+    formula: 'load × 36 / (37 - reps)',
+    source: `Brzycki M (1993) JOPERD 64(1):88-90 ${QUOTED}`,
+    note: `${TO_FAILURE} Too high above that.`,
+  },
+  lombardi: {
+    title: 'Estimated 1RM (Lombardi)',
+    formula: 'load × reps^0.10',
+    source: `Lombardi VP (1989) Beginning Weight Training, W.C. Brown ${QUOTED}`,
+    note: TO_FAILURE,
+  },
+  mayhew: {
+    title: 'Estimated 1RM (Mayhew et al.)',
+    formula: '100 × load / (52.2 + 41.9 e^(-0.055 reps))',
+    source: `Mayhew JL, Ball TE, Arnold MD, Bowen JC (1992) J Appl Sport Sci Res 6(4):200-206 ${QUOTED}`,
+    note: `${TO_FAILURE} ${SINGLE}`,
+  },
+  oconner: {
+    title: "Estimated 1RM (O'Conner et al.)",
+    formula: 'load × (1 + 0.025 reps)',
+    source: `O'Conner B, Simmons J, O'Shea P (1989) Weight Training Today, West Publishing ${QUOTED}`,
+    note: `${TO_FAILURE} ${SINGLE}`,
+  },
+  wathan: {
+    title: 'Estimated 1RM (Wathan)',
+    formula: '100 × load / (48.8 + 53.8 e^(-0.075 reps))',
+    source: `Wathen D (1994) Load assignment, in Baechle (ed.) Essentials of Strength Training and Conditioning ${QUOTED}`,
+    note: `${TO_FAILURE} ${SINGLE}`,
+  },
+  lander: {
+    title: 'Estimated 1RM (Lander)',
+    formula: '100 × load / (101.3 - 2.67123 reps)',
+    source: `Lander J (1985) NSCA Journal 6(6):60-61 ${QUOTED}`,
+    note: `${TO_FAILURE} ${SINGLE}`,
+  },
+  'nsca-chart': {
+    title: 'Share of the max by reps (NSCA Training Load Chart)',
+    formula: '1 100, 2 95, 3 93, 4 90, 5 87, 6 85, 7 83, 8 80, 9 77, 10 75, 12 70 % of the max',
+    source: 'NSCA, Training Load Chart',
+    note: 'At 12 reps the chart says 70 %; Haff & Triplett (2016) Essentials, 4th ed., table 17.7 says 67 % (from memory).',
+  },
+  'reynolds-chest-press': {
+    title: 'Chest press 1RM from 5RM (Reynolds et al.)',
+    formula: '1.1307 × 5RM + 0.6999 kg',
+    source: 'Reynolds JM, Gordon TJ, Robergs RA (2006) J Strength Cond Res 20(3):584-592',
+    note: 'Standard error of estimate 2.98 kg.',
+  },
+  'reynolds-leg-press': {
+    title: 'Leg press 1RM from 5RM (Reynolds et al.)',
+    formula: '1.0970 × 5RM + 14.2546 kg',
+    source: 'Reynolds JM, Gordon TJ, Robergs RA (2006) J Strength Cond Res 20(3):584-592',
+    note: 'Standard error of estimate 16.16 kg.',
+  },
+  'reynolds-percent': {
+    title: 'Share of the max by reps (Reynolds et al.)',
+    formula: 'chest press 55.51 e^(-0.0723 reps) + 48.47 %; leg press 78.17 e^(-0.0569 reps) + 26.41 %',
+    source: 'Reynolds JM, Gordon TJ, Robergs RA (2006) J Strength Cond Res 20(3):584-592 (from memory)',
+  },
+  // Effort and load over time
+  'reps-in-reserve': {
+    title: 'Reps in reserve',
+    formula: 'RIR = 10 - RPE, for RPE 6 to 10',
+    source: 'Zourdos MC et al. (2016) J Strength Cond Res 30(1):267-275',
+    note: 'A half point is a range: RPE 8.5 means 1 to 2 and counts as 1.5 by convention. Ratings far from failure are off by more than 2 reps (Hackett DA et al. 2017, J Strength Cond Res 31(8):2162-2168), so more than 4 in reserve gives no estimate.',
+  },
+  'session-load': {
+    title: 'Session load',
+    formula: 'effort (0 to 10) × minutes',
+    source: 'Foster C et al. (2001) J Strength Cond Res 15(1):109-115',
+  },
+  'weekly-load': {
+    title: 'Weekly load',
+    formula: 'sum of the session loads, Monday to Sunday',
+    source: 'Foster C (1998) Med Sci Sports Exerc 30(7):1164-1168',
+  },
+  monotony: {
+    title: 'Monotony',
+    formula: 'mean of the seven daily loads / their sample standard deviation (n - 1)',
+    source: 'Foster C (1998) Med Sci Sports Exerc 30(7):1164-1168',
+    note: 'Rest days count 0; none where all days are equal. The paper does not say which standard deviation; later practice mostly takes n - 1.',
+  },
+  strain: {
+    title: 'Strain',
+    formula: 'weekly load × monotony',
+    source: 'Foster C (1998) Med Sci Sports Exerc 30(7):1164-1168',
+    note: 'Monotony is not rounded first.',
+  },
+  'acute-chronic': {
+    title: 'Acute to chronic load',
+    formula:
+      'moving average over 7 days / over 28 days, each E = E + 2 / (days + 1) × (load - E), from the first day',
+    source: 'Williams S, West S, Cross MJ, Stokes KA (2017) Br J Sports Med 51(3):209-210',
+    note: 'Shown after 28 days of history. It depends on the weekday. No evidence supports steering injury risk by load ratios; this is no injury predictor (Impellizzeri FM et al. 2020, J Athl Train 55(9):885-892 and 893-901).',
+  },
+  'fitness-fatigue': {
+    title: 'Fitness and fatigue',
+    formula: 'Σ load e^(-days / 42) - 2 Σ load e^(-days / 7), over the days before',
+    source:
+      'Banister EW et al. (1975) Aust J Sports Med 7:57-61; Morton RH, Fitz-Clarke JR, Banister EW (1990) J Appl Physiol 69:1171-1177; constants 42 and 7 days, 1 and 2, customary',
+    note: 'A shape without units: the constants were fitted to nobody here, so only rise and fall mean anything.',
+  },
+  // Series
+  'theil-sen': {
+    title: 'Trend',
+    formula: 'median of the slopes between all pairs of points, with the rank-based 95 % interval',
+    source:
+      'Sen PK (1968) J Am Stat Assoc 63(324):1379-1389 (from memory); Hollander, Wolfe & Chicken, Nonparametric Statistical Methods, 3rd ed.',
+    note: 'From six points up; no clear change where the interval holds zero.',
+  },
+  'least-squares': {
+    title: 'Straight-line fit',
+    formula: 'least-squares slope ± t(0.975, n - 2) × its standard error',
+    source: 'ordinary least squares, checked against NIST StRD Norris',
+  },
+  'typical-error': {
+    title: 'Typical error',
+    formula: 'standard deviation of the test-retest differences / √2',
+    source: 'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
+  },
+  'minimal-detectable-change': {
+    title: 'Smallest real change',
+    formula: '1.96 × √2 × typical error',
+    source: 'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
+  },
+  'smallest-worthwhile-change': {
+    title: 'Smallest worthwhile change',
+    formula: '0.2 × standard deviation between athletes',
+    source: 'Hopkins WG (2004) Sportscience 8 (as quoted in later sources)',
+  },
+  'predicted-duration': {
+    title: 'Predicted duration',
+    formula: 'reps × seconds per rep + changes × seconds per change',
+    source: 'common practice',
+    note: 'A prediction from past rounds of the same or similar work, else from tempo and common-practice defaults.',
+  },
+  // Balance, adherence, plans
+  'hard-sets': {
+    title: 'Hard sets',
+    formula: 'sets with at most 4 reps in reserve, or unrated straight work',
+    source: 'common practice; the cut at 4 reps in reserve from memory of research use',
+  },
+  'fractional-sets': {
+    title: 'Hard sets for a muscle',
+    formula: 'direct sets + fraction × indirect sets',
+    source: 'Pelland JC et al. (2024) preprint, SportRxiv',
+    note: 'The fraction of an indirect muscle is the one its exercise writes.',
+  },
+  balance: {
+    title: 'Balance',
+    formula: 'sets of one pattern : sets of the other',
+    source: 'common practice',
+  },
+  adherence: {
+    title: 'Adherence',
+    formula: 'working sets done / working sets planned × 100',
+    source: 'common practice',
+  },
+  'two-for-two': {
+    title: '2-for-2 rule',
+    formula: 'two or more reps over the goal in the last set, in two workouts in a row',
+    source:
+      'Haff & Triplett (2016) Essentials of Strength Training and Conditioning, 4th ed., ch. 17 (from memory)',
+  },
+  'body-share': {
+    title: 'Share of body mass',
+    formula: 'share × body mass + added load, or - help',
+    source:
+      'Mier CM et al. (2014) Int J Exerc Sci 7(2):161-168 for push-ups; segment masses of Winter DA (2009) Biomechanics and Motor Control of Human Movement, 4th ed., table 4.1, for the rest',
+    note: 'Body mass is the last weigh-in on or before the day. Never below zero.',
+  },
+  'loadable-load': {
+    title: 'Loadable load',
+    formula: 'bar + collars + 2 × plates on one side, nearest, ties up',
+    source: 'common practice',
+    note: 'Never under the empty bar.',
+  },
+  'iso-week': {
+    title: 'ISO week',
+    formula: 'Monday to Sunday; week 1 holds the first Thursday of the year',
+    source: 'ISO 8601',
+  },
+  pounds: {
+    title: 'Pounds',
+    formula: '1 lb = 0.45359237 kg',
+    source: 'international yard and pound agreement, 1959; exact',
+  },
+} as const satisfies Readonly<Record<string, Method>>;
+
+export type MethodId = keyof typeof METHODS;
+
+/** The method of a result; the same as looking it up, with its optional note in the type. */
+export function findMethod(id: MethodId): Method {
+  return METHODS[id];
+}

@@ -1,0 +1,78 @@
+/** The record that every number becomes before it is shown, so that one function can explain any of them. */
+import type { MethodId } from './methods.ts';
+
+type AmountUnit =
+  | 'kg'
+  | 'lb'
+  | 'kg·m'
+  | '%'
+  | 's'
+  | 'min'
+  | 'm'
+  | 'm/s'
+  | 'cal'
+  | 'J'
+  | 'W'
+  | 'reps'
+  | 'contacts'
+  | 'sets'
+  | 'rounds'
+  | 'sessions'
+  | 'days'
+  | 'years'
+  | 'RPE'
+  | 'RIR'
+  | 'AU';
+type Period = 's' | 'min' | 'h' | 'day' | 'week';
+
+/** What a value counts; the empty unit is a bare ratio. A rate such as `kg/min` is per period. */
+export type Unit = '' | AmountUnit | `${AmountUnit}/${Period}`;
+
+/** How the value stands to the truth: as computed, never lower than shown, or a forecast. */
+export type Bound = 'exact' | 'at least' | 'prediction';
+
+/** One number that went in; `label` may hold a coach's own words. */
+export interface Input {
+  readonly label: string;
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+/** One thing that was left out: `{ what: 'round 4', why: 'not timed' }`. */
+export interface Omission {
+  readonly what: string;
+  readonly why: string;
+}
+
+/** Low and high end of what the value may be, in the value's unit. */
+export interface Spread {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Result {
+  /** Absent, never NaN, infinite or a false zero, where the facts do not give the number. */
+  readonly value: number | undefined;
+  readonly unit: Unit;
+  readonly bound: Bound;
+  readonly spread?: Spread;
+  readonly method: MethodId;
+  readonly inputs: readonly Input[];
+  readonly omitted: readonly Omission[];
+  /** A few words shown beside the value: `rough, over 10 reps`. */
+  readonly remark?: string;
+}
+
+type ResultParts = Pick<Result, 'value' | 'unit' | 'method'> & Partial<Result>;
+
+/** Fills in what is usual, an exact value with nothing left out, and drops a value that is no number. */
+export function toResult(parts: ResultParts): Result {
+  const isNumber = parts.value !== undefined && Number.isFinite(parts.value);
+  return { bound: 'exact', inputs: [], omitted: [], ...parts, value: isNumber ? parts.value : undefined };
+}
+
+/** The weaker of several bounds: a sum with one forecast in it is a forecast. */
+export function weakestBound(bounds: readonly Bound[]): Bound {
+  const order: readonly Bound[] = ['prediction', 'at least'];
+  return order.find((bound) => bounds.includes(bound)) ?? 'exact';
+}

@@ -1,0 +1,81 @@
+import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
+import { recogniseLine } from '../syntax/line-kind.ts';
+import { splitLines } from '../text/lines.ts';
+import type { MassUnit } from '../units/mass.ts';
+import type { HeaderWord, LineContext } from '../vocabulary/keywords.ts';
+import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
+import type { EntryReader } from './read-entry.ts';
+
+/** A file's model and the text of its lines, which lets the next reading keep every entry that did not change. */
+export interface ReadFile {
+  readonly model: FileModel;
+  readonly lines: readonly string[];
+}
+
+/**
+ * Reads a whole file. Entries are read one by one; with `previous` (an earlier reading of the same file) an entry
+ * whose text is the same keeps its very model, wherever in the file it now stands.
+ */
+export function readFile(reader: EntryReader, uri: string, text: string, previous?: ReadFile): ReadFile {
+  const lines = splitLines(text).map((line) => line.text);
+  const chunks = findChunks(lines);
+  const units = findUnits(lines, chunks);
+  const known = previous && previous.model.units === units ? indexEntries(previous) : undefined;
+  const entries = chunks.map(({ from, to, opens }): PlacedEntry => {
+    const entryLines = lines.slice(from, to);
+    const entry = known?.get(entryLines.join('\n'))?.pop() ?? reader.read(entryLines, opens, units);
+    return { line: from, entry };
+  });
+  return { model: { uri, entries, ...(units && { units }) }, lines };
+}
+
+interface Chunk {
+  readonly from: number;
+  readonly to: number;
+  /** Whether it begins with a header; only a file's first chunk may not. */
+  readonly opens: boolean;
+  readonly word?: HeaderWord;
+}
+
+/** Cuts a file at its headers. What stands before the first is a chunk of its own, if it says anything. */
+function findChunks(lines: readonly string[]): Chunk[] {
+  const chunks: Chunk[] = [];
+  let context: LineContext = 'unknown';
+  let open: Omit<Chunk, 'to'> | undefined;
+  for (const [index, text] of lines.entries()) {
+    const line = recogniseLine(text, context);
+    if (line.kind === 'header' || line.kind === 'title') {
+      if (open) chunks.push({ ...open, to: index });
+      context = line.kind === 'header' ? line.word : 'unknown';
+      open = { from: index, opens: true, ...(line.kind === 'header' && { word: line.word }) };
+    } else if (!open && line.kind !== 'blank') {
+      open = { from: index, opens: false };
+    }
+  }
+  if (open) chunks.push({ ...open, to: lines.length });
+  return chunks;
+}
+
+/** The unit of the file's bare numbers: its first `units` entry, wherever it stands. */
+function findUnits(lines: readonly string[], chunks: readonly Chunk[]): MassUnit | undefined {
+  for (const chunk of chunks) {
+    if (chunk.word !== 'units') continue;
+    const word = /^\ufeff?units\s*:?\s*(\p{L}+)/iu.exec(lines[chunk.from]!)?.[1]?.toLowerCase();
+    const unit = word === undefined ? undefined : UNIT_WORDS.get(word);
+    if (unit?.token === 'MASS_UNIT') return unit.unit as MassUnit;
+  }
+  return undefined;
+}
+
+function indexEntries(previous: ReadFile): Map<string, Entry[]> {
+  const known = new Map<string, Entry[]>();
+  for (const { line, entry } of previous.model.entries) {
+    const key = previous.lines.slice(line, line + entry.lineCount).join('\n');
+    const same = known.get(key);
+    if (same) same.push(entry);
+    else known.set(key, [entry]);
+  }
+  return known;
+}
+
+

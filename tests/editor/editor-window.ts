@@ -1,0 +1,145 @@
+import type { Page } from 'playwright-core';
+import {
+  type Problem,
+  readHints,
+  readHover,
+  readLenses,
+  readProblems,
+  readSquiggles,
+  type Squiggle,
+} from './screen.ts';
+
+/** A place in the open file: the first `text` in it, or the first after the first `after`. */
+export interface Place {
+  readonly text: string;
+  readonly after?: string;
+}
+
+/**
+ * A window of the real editor, used as a person uses it: by the keyboard, and by looking at the screen.
+ * Everything waits for what it needs to see, nothing for a length of time.
+ */
+export class EditorWindow {
+  readonly page: Page;
+  readonly folder: string;
+
+  constructor(page: Page, folder: string) {
+    this.page = page;
+    this.folder = folder;
+  }
+
+  /** Opens a file of the workspace by its name, through Quick Open. */
+  async openFile(name: string): Promise<void> {
+    await this.page.keyboard.press('Control+P');
+    await this.pickInQuickInput(name, `.monaco-list-row[aria-label^="${name}"]`);
+    await this.page.waitForSelector(`.tab.active[data-resource-name="${name}"]`);
+    await this.page.waitForSelector('.editor-instance .monaco-editor.focused .view-line');
+  }
+
+  /** Runs a command by its title in the Command Palette, such as "File: Revert File". */
+  async runCommand(title: string): Promise<void> {
+    await this.page.keyboard.press('F1');
+    await this.pickInQuickInput(`>${title}`, `.monaco-list-row[aria-label^="${title}"]`);
+  }
+
+  /** Selects a text by the find widget and answers when it is selected; throws if the file does not hold it. */
+  async select(place: Place): Promise<void> {
+    await this.page.keyboard.press('Control+Home');
+    if (place.after !== undefined) {
+      await this.find(place.after);
+      await this.page.keyboard.press('ArrowRight');
+    }
+    await this.find(place.text);
+  }
+
+  /** Types right after a text; a line break is typed as Enter. */
+  async typeAfter(place: Place, text: string): Promise<void> {
+    await this.select(place);
+    await this.page.keyboard.press('ArrowRight');
+    await this.type(text);
+  }
+
+  /** Types over a text. */
+  async typeOver(place: Place, text: string): Promise<void> {
+    await this.select(place);
+    await this.type(text);
+  }
+
+  /** Types at the cursor; an open suggestion is dismissed before Enter, or Enter would accept it. */
+  async type(text: string): Promise<void> {
+    const [first = '', ...rest] = text.split('\n');
+    await this.page.keyboard.type(first);
+    for (const line of rest) {
+      await this.page.keyboard.press('Escape');
+      await this.page.keyboard.press('Enter');
+      await this.page.keyboard.type(line);
+    }
+  }
+
+  /** Points at a text and answers what the hover says, a line for each line on the screen. */
+  async hover(place: Place): Promise<string> {
+    await this.select(place);
+    await this.page.keyboard.press('ArrowLeft');
+    await this.page.keyboard.press('Control+K');
+    await this.page.keyboard.press('Control+I');
+    const text = await readHover(this.page);
+    await this.page.keyboard.press('Escape');
+    await this.page.waitForSelector('.monaco-resizable-hover', { state: 'hidden' });
+    return text;
+  }
+
+  /** What the lenses on the screen say, from top to bottom. */
+  readLenses(): Promise<string[]> {
+    return readLenses(this.page);
+  }
+
+  /** The inlay hints on the screen, from top to bottom. */
+  readHints(): Promise<string[]> {
+    return readHints(this.page);
+  }
+
+  /** The underlined texts on the screen, from top to bottom. */
+  readSquiggles(): Promise<Squiggle[]> {
+    return readSquiggles(this.page);
+  }
+
+  /** What the Problems view lists for all files, opening it if need be. */
+  async readProblems(): Promise<Problem[]> {
+    if (!(await this.page.isVisible('.markers-panel'))) {
+      await this.page.keyboard.press('Control+Shift+M');
+      await this.page.waitForSelector('.markers-panel');
+      // Back to the text: what is typed next belongs there.
+      await this.page.keyboard.press('Control+1');
+      await this.page.waitForSelector('.editor-instance .monaco-editor.focused');
+    }
+    return readProblems(this.page);
+  }
+
+  async takeScreenshot(file: string): Promise<void> {
+    await this.page.screenshot({ path: file });
+  }
+
+  private async pickInQuickInput(text: string, row: string): Promise<void> {
+    await this.page.waitForSelector('.quick-input-widget:not([style*="display: none"]) input');
+    await this.page.fill('.quick-input-widget input', text);
+    await this.page.waitForSelector(`.quick-input-widget ${row}`);
+    await this.page.click(`.quick-input-widget ${row}`);
+    await this.page.waitForSelector('.quick-input-widget', { state: 'hidden' });
+  }
+
+  private async find(text: string): Promise<void> {
+    const widget = '.find-widget.visible';
+    await this.page.keyboard.press('Control+F');
+    await this.page.waitForSelector(`${widget} .find-part textarea`);
+    await this.page.fill(`${widget} .find-part textarea`, text);
+    await this.page.waitForFunction(() =>
+      /\d+ of \d+|No results/.test(document.querySelector('.find-widget .matchesCount')?.textContent ?? ''),
+    );
+    const count = (await this.page.textContent(`${widget} .matchesCount`)) ?? '';
+    await this.page.keyboard.press('Escape');
+    await this.page.waitForSelector(widget, { state: 'hidden' });
+    if (count.startsWith('No')) {
+      throw new Error(`The open file does not hold ${JSON.stringify(text)}.`);
+    }
+  }
+}

@@ -1,0 +1,3 @@
+/** Libraries that the tests compare against and that ship no types. */
+declare module 'jstat';
+declare module 'luxon';
