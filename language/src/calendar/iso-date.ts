@@ -35,11 +35,9 @@ export function toDayNumber(date: IsoDate): number {
 /** The date that many whole days after 1970-01-01: 1 → `1970-01-02`. */
 export function fromDayNumber(dayNumber: number): IsoDate {
   const days = dayNumber + EPOCH;
-  // The mean year length gives the year or its neighbour; the two comparisons settle which.
+  // By the mean length of a year the count may lag by one year, but never leads.
   let year = Math.floor((days * 400) / DAYS_IN_400_YEARS) + 1;
-  if (daysBeforeYear(year) > days) {
-    year -= 1;
-  } else if (daysBeforeYear(year + 1) <= days) {
+  if (daysBeforeYear(year + 1) <= days) {
     year += 1;
   }
   let month = 1;

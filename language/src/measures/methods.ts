@@ -21,6 +21,22 @@ export const METHODS = {
   // Sums and rates
   sets: { title: 'Sets', formula: 'number of working sets done', source: 'common practice' },
   reps: { title: 'Reps', formula: 'sum of reps done, both sides counted', source: 'common practice' },
+  seconds: {
+    title: 'Time held or worked',
+    formula: 'sum of seconds, both sides counted',
+    source: 'common practice',
+  },
+  contacts: {
+    title: 'Jump contacts',
+    formula: 'sum of landings, both sides counted',
+    source: 'common practice',
+  },
+  metres: { title: 'Distance', formula: 'sum of metres, both sides counted', source: 'common practice' },
+  calories: {
+    title: 'Machine calories',
+    formula: 'sum of calories as shown by the machine',
+    source: 'common practice',
+  },
   'volume-load': {
     title: 'Volume load',
     formula: 'sum over sets of reps × load',
@@ -43,6 +59,12 @@ export const METHODS = {
     formula: 'reps below 60, at 60-69, 70-79, 80-89, and at 90 % or more of the max of that day',
     source: 'common practice',
   },
+  'change-by-movement': {
+    title: 'Change by movement',
+    formula: 'now - before, of each movement',
+    source: 'arithmetic',
+    note: 'The kilograms of all movements add up to the change of the whole. A substitute counts as what was done.',
+  },
   'load-distance': {
     title: 'Loaded distance',
     formula: 'sum over sets of load × metres',
@@ -52,7 +74,8 @@ export const METHODS = {
   'mechanical-work': {
     title: 'Mechanical work',
     formula: 'reps × load × 9.80665 m/s² × height raised',
-    source: 'work = force × distance; standard gravity as in ISO 80000-3',
+    source:
+      'work = force × distance; standard gravity of the 3rd General Conference on Weights and Measures (1901)',
     note: 'The way up only.',
   },
   'work-density': {
@@ -95,6 +118,30 @@ export const METHODS = {
     formula: 'reps × (down + pause + up + pause)',
     source: 'common practice',
     note: 'An X (as fast as possible) counts one second, by common practice.',
+  },
+  // Maxes and records
+  'stated-max': {
+    title: 'Max',
+    formula: 'load',
+    source: 'stated in the definition of the athlete',
+    note: 'Valid from its day until a later one is stated or tested.',
+  },
+  'tested-max': {
+    title: 'Max (tested)',
+    formula: 'heaviest single made in the test',
+    source: 'common practice',
+    note: 'A single that failed is no max. A later test never changes what was valid before.',
+  },
+  'retested-max': {
+    title: 'Max (tested twice)',
+    formula: 'highest of the two tests',
+    source: 'common practice',
+  },
+  'rep-record': {
+    title: 'Best load for that many reps',
+    formula: 'heaviest load of any set of that many reps or more',
+    source: 'common practice',
+    note: 'Up to 15 reps, of one side, in one series: settings, tempo and two implements each make their own.',
   },
   // Estimated one-repetition maximum
   'true-single': {
@@ -208,7 +255,12 @@ export const METHODS = {
     formula: 'Σ load e^(-days / 42) - 2 Σ load e^(-days / 7), over the days before',
     source:
       'Banister EW et al. (1975) Aust J Sports Med 7:57-61; Morton RH, Fitz-Clarke JR, Banister EW (1990) J Appl Physiol 69:1171-1177; constants 42 and 7 days, 1 and 2, customary',
-    note: 'A shape without units: the constants were fitted to nobody here, so only rise and fall mean anything.',
+    note: 'A shape without units: the constants were fitted to nobody here, so only rise and fall mean anything. Shown in tenths of its own largest swing, after 42 days of history.',
+  },
+  'days-since': {
+    title: 'Days since the last session',
+    formula: 'day - day of the last session with training in it',
+    source: 'arithmetic',
   },
   // Series
   'theil-sen': {
@@ -228,8 +280,20 @@ export const METHODS = {
     formula: 'standard deviation of the test-retest differences / √2',
     source: 'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
   },
+  'retest-error': {
+    title: 'Typical error of one athlete',
+    formula: 'standard deviation of loads repeated under the same conditions, pooled over retest lines',
+    source: 'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
+    note: 'Of two loads it is their difference / √2. Few repeats give a rough number.',
+  },
+  'real-change': {
+    title: 'Change between two tests',
+    formula: 'now - before',
+    source: 'common practice; typical error after Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
+    note: 'Called real only beyond the typical error, which a retest line gives. Chance alone keeps 95 of 100 changes within 2.77 × typical error.',
+  },
   'minimal-detectable-change': {
-    title: 'Smallest real change',
+    title: 'Smallest detectable change',
     formula: '1.96 × √2 × typical error',
     source: 'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
   },
@@ -238,11 +302,17 @@ export const METHODS = {
     formula: '0.2 × standard deviation between athletes',
     source: 'Hopkins WG (2004) Sportscience 8 (as quoted in later sources)',
   },
+  'time-change': {
+    title: 'Change of a round',
+    formula: 'seconds now - seconds then',
+    source: 'arithmetic',
+    note: 'Against the same round of the same block the last time.',
+  },
   'predicted-duration': {
     title: 'Predicted duration',
-    formula: 'reps × seconds per rep + changes × seconds per change',
-    source: 'common practice',
-    note: 'A prediction from past rounds of the same or similar work, else from tempo and common-practice defaults.',
+    formula: 'rounds × round + rests; a round is reps × seconds a rep + change-overs × seconds a change-over',
+    source: 'common practice; the pace by Theil-Sen over the athlete’s timed rounds',
+    note: 'From three timed rounds of the same block that asked for about as much: their median and range. Else from the pace of at least six timed rounds of reps, else 3 s a rep and 15 s a change-over, give or take a quarter. A written tempo always counts. Without a written rest: 2 minutes between sets, 1 minute between rounds.',
   },
   // Balance, adherence, plans
   'hard-sets': {
@@ -256,6 +326,23 @@ export const METHODS = {
     source: 'Pelland JC et al. (2024) preprint, SportRxiv',
     note: 'The fraction of an indirect muscle is the one its exercise writes.',
   },
+  'pattern-sets': {
+    title: 'Sets of a movement pattern',
+    formula: 'working sets of its movements',
+    source: 'common practice',
+  },
+  'circuit-muscles': {
+    title: 'Sets for a muscle in one round',
+    formula: 'lines of the circuit that load it directly',
+    source: 'common practice',
+    note: 'From two up the muscle gets no rest within the round.',
+  },
+  'left-right': {
+    title: 'Left to right',
+    formula: 'done on the left / done on the right',
+    source: 'common practice',
+    note: 'Of sets that are written for each side.',
+  },
   balance: {
     title: 'Balance',
     formula: 'sets of one pattern : sets of the other',
@@ -265,6 +352,7 @@ export const METHODS = {
     title: 'Adherence',
     formula: 'working sets done / working sets planned × 100',
     source: 'common practice',
+    note: 'Sets beyond the plan and movements added to it do not make up for those left out. A movement done instead of another counts for it.',
   },
   'two-for-two': {
     title: '2-for-2 rule',
@@ -278,6 +366,25 @@ export const METHODS = {
     source:
       'Mier CM et al. (2014) Int J Exerc Sci 7(2):161-168 for push-ups; segment masses of Winter DA (2009) Biomechanics and Motor Control of Human Movement, 4th ed., table 4.1, for the rest',
     note: 'Body mass is the last weigh-in on or before the day. Never below zero.',
+  },
+  'planned-load': {
+    title: 'Planned load',
+    formula:
+      'percent × max, or the load written and its steps; × the share of a deload; nearest that can be loaded',
+    source: 'common practice',
+    note: 'Of the max that is valid on the day; a training max is taken of it once. Ties go up, never under the empty bar. Only what is shown is rounded: steps go on from the exact load.',
+  },
+  'target-load': {
+    title: 'Load for a target',
+    formula: 'max / factor of the formula at reps + reps in reserve',
+    source: 'inverse of the formulas for an estimated max',
+    note: 'From the latest estimate. The range is that of the seven formulas; the leading formula gives the middle.',
+  },
+  'planned-intensity': {
+    title: 'Planned intensity',
+    formula: 'sum of reps × load / sum of reps × max of that day × 100',
+    source: 'Scott BR et al. (2016) Sports Med 46(5):687-698 (relative intensity)',
+    note: 'Of the movements whose max is known.',
   },
   'loadable-load': {
     title: 'Loadable load',

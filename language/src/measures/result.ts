@@ -25,8 +25,10 @@ type AmountUnit =
   | 'AU';
 type Period = 's' | 'min' | 'h' | 'day' | 'week';
 
-/** What a value counts; the empty unit is a bare ratio. A rate such as `kg/min` is per period. */
-export type Unit = '' | AmountUnit | `${AmountUnit}/${Period}`;
+type Rate = `${AmountUnit}/${Period}`;
+
+/** What a value counts; the empty unit is a bare ratio. A rate such as `kg/min` may itself change from week to week. */
+export type Unit = '' | AmountUnit | Rate | `${Rate}/week`;
 
 /** How the value stands to the truth: as computed, never lower than shown, or a forecast. */
 export type Bound = 'exact' | 'at least' | 'prediction';

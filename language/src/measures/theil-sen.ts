@@ -42,7 +42,8 @@ function collectSlopes(points: readonly Point[]): Float64Array {
     points
       .slice(index + 1)
       .filter((second) => second.x !== first.x)
-      .map((second) => (second.y - first.y) / (second.x - first.x)),
+      // Adding 0 turns -0 into 0, so that the order of the points cannot show.
+      .map((second) => (second.y - first.y) / (second.x - first.x) + 0),
   );
   return Float64Array.from(slopes).sort();
 }

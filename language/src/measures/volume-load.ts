@@ -27,7 +27,7 @@ export function computeRelativeIntensity(
   return share === undefined ? undefined : share * 100;
 }
 
-/** Standard gravity in m/s², exact by definition (ISO 80000-3). */
+/** Standard gravity in m/s², exact by definition (3rd General Conference on Weights and Measures, 1901). */
 const GRAVITY = 9.80665;
 
 /** Joules to raise a load in kilograms by so many metres, the way up only: 10 × 100 kg × 0.5 m → 4 903 J. */

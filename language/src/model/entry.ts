@@ -48,6 +48,8 @@ export type RoundTime = number | undefined;
 export interface RestBetween {
   readonly after: number;
   readonly seconds: number;
+  /** Upper end of a plan's range. */
+  readonly high?: number;
   readonly span: Span;
 }
 
@@ -132,7 +134,12 @@ export interface ExerciseEntry extends EntryBase {
   readonly needs: readonly Written[];
   readonly repMoves?: 'one' | 'both';
   /** Share of body mass that counts, 0.69. */
-  readonly bodyShare?: { readonly share: number; readonly percent: number; readonly source?: string; readonly span: Span };
+  readonly bodyShare?: {
+    readonly share: number;
+    readonly percent: number;
+    readonly source?: string;
+    readonly span: Span;
+  };
   readonly countsContacts: boolean;
   readonly also: readonly Written[];
   readonly easier: readonly Written[];
@@ -169,11 +176,36 @@ export interface AthleteEntry extends EntryBase {
   readonly sex?: 'female' | 'male';
   readonly units?: MassUnit;
   readonly weighIns: readonly { readonly mass: Mass; readonly date: IsoDate; readonly span: Span }[];
-  readonly maxes: readonly { readonly movement: Written; readonly load?: Load; readonly date?: IsoDate; readonly span: Span }[];
-  readonly goals: readonly { readonly movement: Written; readonly set?: SetGroup; readonly by?: IsoDate; readonly span: Span }[];
-  readonly retests: readonly { readonly movement: Written; readonly masses: readonly Mass[]; readonly date?: IsoDate; readonly span: Span }[];
-  readonly avoid: readonly { readonly what: Written; readonly until?: IsoDate; readonly reason?: string; readonly span: Span }[];
-  readonly away: readonly { readonly from?: IsoDate; readonly to?: IsoDate; readonly reason?: string; readonly span: Span }[];
+  readonly maxes: readonly {
+    readonly movement: Written;
+    readonly load?: Load;
+    readonly date?: IsoDate;
+    readonly span: Span;
+  }[];
+  readonly goals: readonly {
+    readonly movement: Written;
+    readonly set?: SetGroup;
+    readonly by?: IsoDate;
+    readonly span: Span;
+  }[];
+  readonly retests: readonly {
+    readonly movement: Written;
+    readonly masses: readonly Mass[];
+    readonly date?: IsoDate;
+    readonly span: Span;
+  }[];
+  readonly avoid: readonly {
+    readonly what: Written;
+    readonly until?: IsoDate;
+    readonly reason?: string;
+    readonly span: Span;
+  }[];
+  readonly away: readonly {
+    readonly from?: IsoDate;
+    readonly to?: IsoDate;
+    readonly reason?: string;
+    readonly span: Span;
+  }[];
   readonly screened: readonly { readonly date: IsoDate; readonly by?: string; readonly span: Span }[];
 }
 
@@ -229,7 +261,12 @@ export interface PlanEntry extends EntryBase {
   readonly starts?: WrittenDate;
   readonly follows?: Written;
   readonly weeks?: { readonly count: number; readonly span: Span };
-  readonly deloads: readonly { readonly week: number; readonly sets?: number; readonly load?: number; readonly span: Span }[];
+  readonly deloads: readonly {
+    readonly week: number;
+    readonly sets?: number;
+    readonly load?: number;
+    readonly span: Span;
+  }[];
   readonly weekdays: readonly Written[];
   readonly alternate?: { readonly perWeek: number };
   readonly trainingMax?: number;
@@ -243,7 +280,14 @@ export interface UnknownEntry extends EntryBase, SessionFacts {
   readonly blocks: readonly Block[];
 }
 
-export type Entry = UnitsEntry | ExerciseEntry | PlaceEntry | AthleteEntry | PlanEntry | SessionEntry | UnknownEntry;
+export type Entry =
+  | UnitsEntry
+  | ExerciseEntry
+  | PlaceEntry
+  | AthleteEntry
+  | PlanEntry
+  | SessionEntry
+  | UnknownEntry;
 export type EntryKind = Entry['kind'];
 
 /** An entry and the line of the file it begins on. */
@@ -258,5 +302,3 @@ export interface FileModel {
   readonly entries: readonly PlacedEntry[];
   readonly units?: MassUnit;
 }
-
-

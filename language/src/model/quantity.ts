@@ -134,12 +134,25 @@ export interface Step {
   readonly bound?: number;
   readonly boundUnit?: StepUnit;
   /** `then +2 kg from 8`: taken when the range above is full; `from` is where the reps start again. */
-  readonly then: boolean;
+  readonly whenFull: boolean;
   readonly from?: number;
   readonly span: Span;
 }
 
-export type StepUnit = 'rep' | 'set' | 'kg' | 'lb' | '%' | 'rpe' | 'rir' | 's' | 'min' | 'm' | 'km' | 'yd' | 'cal';
+export type StepUnit =
+  | 'rep'
+  | 'set'
+  | 'kg'
+  | 'lb'
+  | '%'
+  | 'rpe'
+  | 'rir'
+  | 's'
+  | 'min'
+  | 'm'
+  | 'km'
+  | 'yd'
+  | 'cal';
 
 export type Modifier =
   | { readonly kind: 'tempo'; readonly phases: readonly (number | 'X')[]; readonly span: Span }

@@ -1,11 +1,20 @@
-import type { Block, BlockKind, Done, MovementLine, RestBetween, RoundTime } from '../model/entry.ts';
-import type { Quantity, Step } from '../model/quantity.ts';
+import type { Block, BlockKind, MovementLine, RestBetween, RoundTime } from '../model/entry.ts';
+import type { Step } from '../model/quantity.ts';
 import type { Span, Written } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { buildStep } from './build-sets.ts';
-import { buildDuration, buildQuantity, toQuantity } from './build-values.ts';
+import { KEYWORD_SPELLINGS } from '../syntax/line-scanner.ts';
+import { shorten } from '../text/shorten.ts';
+import { buildStep } from './build-modifier.ts';
 import { reportSpelling } from './build-movement-line.ts';
-import { type EntryReading, spanOf, textOf, toNumber } from './line-reading.ts';
+import {
+  buildDuration,
+  buildQuantity,
+  lastTokenSpan,
+  readClock,
+  readUnit,
+  toQuantity,
+} from './build-values.ts';
+import { type EntryReading, type Holed, present, spanOf, textOf, toNumber } from './line-reading.ts';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -36,21 +45,22 @@ export function openBlock(kind: BlockKind, span: Span, implicit: boolean, letter
 }
 
 /** `B circuit, 4 rounds, rest 1:15` with all its settings. */
-export function buildBlockHeader(reading: EntryReading, node: ast.BlockLine): OpenBlock {
-  const span = spanOf(node);
-  const block = openBlock(readKind(node.kind), span, false, node.letter?.toUpperCase());
-  if (node.kind?.$cstNode) {
-    reportSpelling(reading, node.kind);
-    applyKind(reading, block, node.kind);
+export function buildBlockHeader(reading: EntryReading, node: Holed<ast.BlockLine>): OpenBlock {
+  const block = openBlock(readKind(node.kind), spanOf(node), false, node.letter?.toUpperCase());
+  const kind = present(node.kind);
+  if (kind) {
+    reportSpelling(reading, kind);
+    applyKind(reading, block, kind);
   }
   for (const option of node.options) if (option.$cstNode) applyOption(reading, block, option);
   return block;
 }
 
-function readKind(kind: ast.BlockKind | undefined): BlockKind {
+function readKind(kind: Holed<ast.BlockKind> | undefined): BlockKind {
   switch (kind?.$type) {
     case 'PlainKind':
-      return kind.word;
+      // The word of a `warm-up` is as it was written.
+      return (KEYWORD_SPELLINGS.get(kind.word?.toLowerCase() ?? '') ?? kind.word ?? 'straight') as BlockKind;
     case 'GiantKind':
       return 'giant set';
     case 'EveryKind':
@@ -66,70 +76,75 @@ function readKind(kind: ast.BlockKind | undefined): BlockKind {
   }
 }
 
-function applyKind(reading: EntryReading, block: OpenBlock, kind: ast.BlockKind): void {
-  const missing = (message: string): void => {
-    if (!reading.broken.has(block.span.line)) reading.report('missing-value', spanOf(kind), message);
-  };
+function applyKind(reading: EntryReading, block: OpenBlock, kind: Holed<ast.BlockKind>): void {
+  const span = spanOf(kind);
   switch (kind.$type) {
     case 'EveryKind': {
+      if (!kind.interval || (kind.isLimited && !kind.total)) {
+        reading.expect('missing-value', span, 'Expected times such as every 1:00 for 10:00');
+      }
       const interval = buildDuration(reading, kind.interval);
       const total = buildDuration(reading, kind.total);
-      if (interval !== undefined && interval > 0) block.every = { interval, ...(total !== undefined && { total }) };
-      else if (!kind.interval) missing('Expected times such as every 1:00 for 10:00');
+      if (interval === 0)
+        reading.report('out-of-range', span, 'The time from one start to the next is above 0');
+      if (interval) block.every = { interval, ...(total !== undefined && { total }) };
       break;
     }
     case 'AmrapKind': {
+      if (!kind.window)
+        reading.expect('missing-value', span, 'Expected how long it goes on, such as amrap 12:00');
       const window = buildDuration(reading, kind.window);
       if (window !== undefined) block.window = window;
-      else if (!kind.window) missing('Expected how long: amrap 12:00');
       break;
     }
     case 'IntervalsKind':
       applyIntervals(reading, block, kind);
       break;
     default:
-      if (kind.rounds?.$cstNode) applyRounds(reading, block, kind.rounds);
+      if (present(kind.rounds)) applyRounds(reading, block, kind.rounds!);
   }
 }
 
-function applyIntervals(reading: EntryReading, block: OpenBlock, kind: ast.IntervalsKind): void {
+function applyIntervals(reading: EntryReading, block: OpenBlock, kind: Holed<ast.IntervalsKind>): void {
+  const span = spanOf(kind);
   const intervals: Mutable<NonNullable<Block['intervals']>> = {};
   if (kind.on !== undefined) {
-    const [minutes, seconds] = kind.on.split(':').map(Number) as [number, number];
-    intervals.on = minutes * 60 + seconds;
+    const on = readClock(reading, kind.on, span);
+    if (on !== undefined) intervals.on = on;
   } else if (kind.unit !== undefined && kind.count !== undefined) {
-    intervals.on = toQuantity(toNumber(kind.count), kind.unit as 's').value;
-  } else if (kind.count !== undefined) {
-    const span = spanOf(kind);
+    const unit = readUnit(reading, kind.unit, lastTokenSpan(kind));
+    intervals.on = toQuantity(toNumber(kind.count), unit as 's').value;
+  } else if (kind.count === undefined || !kind.work) {
+    reading.expect('missing-value', span, 'Expected intervals 0:40 on, 0:20 off, or intervals 6 x 500 m');
+  }
+  if (kind.times !== undefined && kind.count !== undefined) {
     const count = toNumber(kind.count);
-    if (reading.accept('rounds', count, span, textOf(kind))) {
+    if (reading.acceptWhole('rounds', count, span, `${kind.count} intervals`)) {
       intervals.count = count;
       block.rounds = count;
     }
-    const work = kind.work?.$cstNode ? buildQuantity(reading, kind.work) : undefined;
+    const work = present(kind.work) && buildQuantity(reading, kind.work!);
     if (work) intervals.work = work;
-  } else if (!reading.broken.has(block.span.line)) {
-    reading.report('missing-value', spanOf(kind), 'Expected intervals 0:40 on, 0:20 off or intervals 6 x 500 m');
   }
   block.intervals = intervals;
 }
 
-function applyOption(reading: EntryReading, block: OpenBlock, option: ast.BlockOption): void {
+function applyOption(reading: EntryReading, block: OpenBlock, option: Holed<ast.BlockOption>): void {
   const span = spanOf(option);
   switch (option.$type) {
     case 'RoundsOption':
-      if (option.rounds?.$cstNode) applyRounds(reading, block, option.rounds);
+      if (present(option.rounds)) applyRounds(reading, block, option.rounds!);
       break;
     case 'RestOption': {
+      if (!option.low) reading.expect('missing-value', span, 'Expected a time after rest, such as 1:15');
       const low = buildDuration(reading, option.low);
       const high = buildDuration(reading, option.high);
-      if (low !== undefined) block.rest = { low, ...(high !== undefined && { high }) };
-      else if (!option.low && !reading.broken.has(span.line)) {
-        reading.report('missing-value', span, 'Expected a time after rest, such as 1:15');
-      }
+      if (low === undefined || !reading.acceptOrder(low, high, span, 'a shorter to a longer rest')) break;
+      block.rest = { low, ...(high !== undefined && { high }) };
       break;
     }
     case 'CapOption': {
+      if (!option.cap) reading.expect('missing-value', span, 'Expected a time after cap, such as 12:00');
       const cap = buildDuration(reading, option.cap);
       if (cap !== undefined) block.cap = cap;
       break;
@@ -143,80 +158,104 @@ function applyOption(reading: EntryReading, block: OpenBlock, option: ast.BlockO
       break;
     }
     case 'UnknownOption':
-      reading.report('unknown-item', span, `A block knows no "${textOf(option)}": it takes rounds, rest, cap and alternating`);
+      reading.report(
+        'unknown-item',
+        span,
+        `A block knows no "${shorten(textOf(option))}": it takes rounds, rest, cap and alternating`,
+      );
   }
 }
 
-function applyRounds(reading: EntryReading, block: OpenBlock, node: ast.Rounds): void {
+function applyRounds(reading: EntryReading, block: OpenBlock, node: Holed<ast.Rounds>): void {
   const span = spanOf(node);
+  if (node.rounds === undefined) return;
   const rounds = toNumber(node.rounds);
-  if (reading.accept('rounds', rounds, span, textOf(node))) block.rounds = rounds;
+  if (reading.acceptWhole('rounds', rounds, span, `${node.rounds} rounds`)) block.rounds = rounds;
   if (node.passes === undefined) return;
   const passes = toNumber(node.passes);
-  if (reading.accept('passes', passes, span, textOf(node))) block.passes = passes;
+  if (reading.acceptWhole('passes', passes, span, `${node.passes} passes`)) block.passes = passes;
 }
 
 /** `time 2:55, 3:02, ?`: one list, or one for each athlete between bars. */
-export function applyTimes(reading: EntryReading, block: OpenBlock, node: ast.TimeLine): void {
+export function applyTimes(reading: EntryReading, block: OpenBlock, node: Holed<ast.TimeLine>): void {
   const span = spanOf(node);
-  const cells = node.cells.filter((cell) => cell.$cstNode);
-  if (cells.length === 0 && !reading.broken.has(span.line)) {
-    reading.report('missing-value', span, 'Expected times after time, such as 2:55, 3:02, ?');
+  if (!reading.once(block.timesSpan, span, 'time')) return;
+  const cells = node.cells.filter(present);
+  if (cells.length === 0) {
+    reading.expect('missing-value', span, 'Expected times after time, such as 2:55, 3:02, ?');
+    return;
   }
-  if (block.timesSpan) reading.report('repeated-property', span, 'This block has its times already: the last line counts');
-  block.times = cells.map((cell) => cell.times.filter((entry) => entry.$cstNode).map((entry) => readTime(reading, entry)));
+  block.times = cells.map((cell) => cell.times.filter(present).map((entry) => readTime(reading, entry)));
   block.timesSpan = span;
 }
 
-function readTime(reading: EntryReading, entry: ast.TimeEntry): RoundTime {
+function readTime(reading: EntryReading, entry: Holed<ast.TimeEntry>): RoundTime {
   return entry.unrecorded ? undefined : buildDuration(reading, entry.time);
 }
 
-export function applyDone(reading: EntryReading, block: OpenBlock, node: ast.DoneLine): void {
+export function applyDone(reading: EntryReading, block: OpenBlock, node: Holed<ast.DoneLine>): void {
   const span = spanOf(node);
-  const result = node.results.find((candidate) => candidate.$cstNode);
+  const result = present(node.result);
   if (!result) {
-    if (!reading.broken.has(span.line)) reading.report('missing-value', span, 'Expected how it ended: done in 9:48, or done 2 of 4 rounds');
+    reading.expect(
+      'missing-value',
+      span,
+      'Expected how it ended, such as done in 9:48 or done 2 of 4 rounds',
+    );
     return;
   }
-  if (block.done) reading.report('repeated-property', span, 'This block has its end already: the last line counts');
+  if (!reading.once(block.done, span, 'done')) return;
   const seconds = buildDuration(reading, result.time);
-  const rounds = result.rounds === undefined ? undefined : toNumber(result.rounds);
-  const of = result.of === undefined ? undefined : toNumber(result.of);
-  if (rounds !== undefined && !Number.isInteger(rounds)) {
-    reading.report('out-of-range', span, `${result.rounds} rounds: write whole rounds and what was added, such as 4 rounds + 5`);
-    return;
-  }
+  const rounds = readRounds(reading, result.rounds, span);
+  const of = readRounds(reading, result.of, span);
   const plus = result.plus
-    .filter((quantity) => quantity.$cstNode)
+    .filter(present)
     .map((quantity) => buildQuantity(reading, quantity))
-    .filter((quantity): quantity is Quantity => quantity !== undefined);
-  const done: Done = {
+    .filter((quantity) => quantity !== undefined);
+  if (seconds === undefined && rounds === undefined) return;
+  block.done = {
     ...(seconds !== undefined && { seconds }),
     ...(rounds !== undefined && { rounds }),
     ...(of !== undefined && { of }),
     plus,
     span,
   };
-  block.done = done;
+}
+
+/** Rounds that were done: none is fine, a part of one is written behind a plus. */
+function readRounds(reading: EntryReading, text: string | undefined, span: Span): number | undefined {
+  if (text === undefined) return undefined;
+  const rounds = toNumber(text);
+  if (Number.isInteger(rounds))
+    return reading.accept('roundsDone', rounds, span, `${text} rounds`) ? rounds : undefined;
+  const message = `${text} rounds: write whole rounds and what was added, such as done 4 rounds + 5`;
+  reading.report('out-of-range', span, message);
+  return undefined;
 }
 
 /** One value is the rest at that place, several are the rests taken round by round, a step is a plan's. */
-export function applyRest(reading: EntryReading, block: OpenBlock, node: ast.RestLine): void {
+export function applyRest(reading: EntryReading, block: OpenBlock, node: Holed<ast.RestLine>): void {
   const span = spanOf(node);
-  if (node.step?.$cstNode) {
-    const step = buildStep(reading, node.step, span, { onRest: true });
-    if (step) block.restSteps.push(step);
+  const step = present(node.step);
+  if (step) {
+    const built = buildStep(reading, step, span, { onRest: true });
+    if (built) block.restSteps.push(built);
     return;
   }
-  const rests = node.rests.filter((entry) => entry.$cstNode).map((entry) => readTime(reading, entry));
-  if (rests.length === 0 && !reading.broken.has(span.line)) {
-    reading.report('missing-value', span, 'Expected a time after rest, such as 1:15');
-  } else if (rests.length === 1 && rests[0] !== undefined) {
-    block.restsBetween.push({ after: block.lines.length - 1, seconds: rests[0], span });
-  } else if (rests.length > 1) {
+  const written = node.rests.filter(present);
+  const rests = written.map((entry) => readTime(reading, entry));
+  if (written.length === 0) {
+    reading.expect('missing-value', span, 'Expected a time after rest, such as 1:15');
+  } else if (written.length > 1 || written[0]!.unrecorded) {
     block.restsTaken = rests;
+  } else if (rests[0] !== undefined) {
+    const high = buildDuration(reading, node.high);
+    if (!reading.acceptOrder(rests[0], high, span, 'a shorter to a longer rest')) return;
+    block.restsBetween.push({
+      after: block.lines.length - 1,
+      seconds: rests[0],
+      ...(high !== undefined && { high }),
+      span,
+    });
   }
 }
-
-

@@ -1,13 +1,23 @@
 import type { Entry, SessionEntry } from '../model/entry.ts';
-import type { Written } from '../model/source.ts';
+import type { Span, Written } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { findNearHeader } from '../syntax/line-kind.ts';
+import { shorten } from '../text/shorten.ts';
 import type { MassUnit } from '../units/mass.ts';
-import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
-import { buildAthleteFacts, buildExerciseFacts, buildPlaceFacts } from './build-definitions.ts';
+import { buildAthleteFacts } from './build-athlete.ts';
+import { buildExerciseFacts } from './build-exercise.ts';
+import { buildPlaceFacts } from './build-place.ts';
 import { buildTraining } from './build-training.ts';
-import { buildDate, buildName } from './build-values.ts';
-import { type EntryReading, replaceBy, spanOf, toNumber } from './line-reading.ts';
+import { buildDate, buildName, buildNames, readUnit } from './build-values.ts';
+import {
+  type EntryReading,
+  type Holed,
+  present,
+  replaceBy,
+  spanOf,
+  textOf,
+  toNumber,
+} from './line-reading.ts';
 
 /** Facts that every entry has, gathered by the caller from the text itself. */
 export type EntryFrame = Pick<Entry, 'lineCount' | 'header' | 'ignores'>;
@@ -18,46 +28,70 @@ type FreeLines = readonly { readonly $type: string; readonly $cstNode?: unknown 
 export function buildEntry(reading: EntryReading, frame: EntryFrame, node: ast.Entry | ast.Loose): Entry {
   switch (node.$type) {
     case 'Units':
-      return { ...frame, ...readFree(reading, node.lines), kind: 'units', ...unitOf(node.header?.unit), problems: reading.problems };
+      return {
+        ...frame,
+        ...readFree(node.lines),
+        kind: 'units',
+        ...unitOf(reading, frame, node.header),
+        problems: reading.problems,
+      };
     case 'Exercise':
       return {
         ...frame,
-        ...readFree(reading, node.lines),
+        ...readFree(node.lines),
         kind: 'exercise',
-        ...nameOf(reading, frame, node.header, "a movement's name"),
+        ...nameOf(reading, frame, node.header, "a movement's name after exercise"),
         ...buildExerciseFacts(reading, node.lines),
         problems: reading.problems,
       };
     case 'Place':
       return {
         ...frame,
-        ...readFree(reading, node.lines),
+        ...readFree(node.lines),
         kind: 'place',
-        ...nameOf(reading, frame, node.header, "a place's name"),
+        ...nameOf(reading, frame, node.header, "a place's name after place"),
         ...buildPlaceFacts(reading, node.lines),
         problems: reading.problems,
       };
     case 'Athlete':
       return {
         ...frame,
-        ...readFree(reading, node.lines),
+        ...readFree(node.lines),
         kind: 'athlete',
-        ...nameOf(reading, frame, node.header, "an athlete's name"),
+        ...nameOf(reading, frame, node.header, "an athlete's name after athlete"),
         ...buildAthleteFacts(reading, node.lines),
         problems: reading.problems,
       };
     case 'Plan': {
       const { notes, strays, days, blocks, plan } = buildTraining(reading, node.lines);
-      const name = nameOf(reading, frame, node.header, "a plan's name");
+      const name = nameOf(reading, frame, node.header, "a plan's name after plan");
       // Lines before the first day belong to a plan that has just one.
       const only = blocks.length > 0 ? [{ number: 1, blocks, notes: [], span: blocks[0]!.span }] : [];
-      return { ...frame, kind: 'plan', ...name, ...plan, days: [...only, ...days], notes, strays, problems: reading.problems };
+      return {
+        ...frame,
+        kind: 'plan',
+        ...name,
+        ...plan,
+        days: [...only, ...days],
+        notes,
+        strays,
+        problems: reading.problems,
+      };
     }
     case 'Session': {
       const { notes, strays, days, blocks, session } = buildTraining(reading, node.lines);
       const header = buildSessionHeader(reading, frame, node.header);
       const all = [...blocks, ...days.flatMap((day) => day.blocks)];
-      return { ...frame, kind: 'session', ...header, ...session, blocks: all, notes, strays, problems: reading.problems };
+      return {
+        ...frame,
+        kind: 'session',
+        ...header,
+        ...session,
+        blocks: all,
+        notes,
+        strays,
+        problems: reading.problems,
+      };
     }
     case 'Unknown': {
       const { notes, strays, days, blocks, session } = buildTraining(reading, node.lines);
@@ -75,30 +109,52 @@ export function buildEntry(reading: EntryReading, frame: EntryFrame, node: ast.E
       };
     }
     case 'Loose': {
-      const { notes, strays, blocks, session } = buildTraining(reading, node.lines);
+      const { notes, strays, days, blocks, session } = buildTraining(reading, node.lines);
       const first = node.lines.find((line) => line.$cstNode && line.$type !== 'NoteLine');
       if (first) {
         const message = 'These lines stand before any session: begin with session, a date and an athlete';
         reading.report('outside-entry', spanOf(first), message);
       }
-      return { ...frame, kind: 'unknown', ...session, blocks, notes, strays, problems: reading.problems };
+      const all = [...blocks, ...days.flatMap((day) => day.blocks)];
+      return {
+        ...frame,
+        kind: 'unknown',
+        ...session,
+        blocks: all,
+        notes,
+        strays,
+        problems: reading.problems,
+      };
     }
   }
 }
 
-function readFree(_reading: EntryReading, lines: FreeLines): { notes: Written[]; strays: Written[] } {
+function readFree(lines: FreeLines): { notes: Written[]; strays: Written[] } {
   const found = { notes: [] as Written[], strays: [] as Written[] };
   for (const line of lines) {
     if (!line.$cstNode) continue;
     const free = line as unknown as ast.FreeLine;
-    if (free.$type === 'NoteLine') found.notes.push({ text: free.text.replace(/^>\s*/, ''), span: spanOf(free) });
+    if (free.$type === 'NoteLine')
+      found.notes.push({ text: free.text.replace(/^>\s*/, ''), span: spanOf(free) });
     else if (free.$type === 'StrayLine') found.strays.push({ text: free.text, span: spanOf(free) });
   }
   return found;
 }
 
-function unitOf(unit: string | undefined): { unit?: MassUnit } {
-  return unit === undefined ? {} : { unit: UNIT_WORDS.get(unit.toLowerCase())!.unit as MassUnit };
+function unitOf(
+  reading: EntryReading,
+  frame: EntryFrame,
+  header: Holed<ast.UnitsHeader> | undefined,
+): { unit?: MassUnit } {
+  if (header?.unit === undefined)
+    return reading.expect('missing-value', frame.header, 'Expected kg or lb after units') ?? {};
+  return { unit: readUnit(reading, header.unit, unitSpan(header, frame)) as MassUnit };
+}
+
+/** The header ends with its unit. */
+function unitSpan(header: Holed<ast.UnitsHeader>, frame: EntryFrame): Span {
+  const { end } = spanOf(header);
+  return { ...frame.header, start: end - header.unit!.length, end };
 }
 
 function nameOf(
@@ -108,45 +164,63 @@ function nameOf(
   expected: string,
 ): { name?: Written } {
   if (header?.name?.$cstNode) return { name: buildName(header.name) };
-  if (!reading.broken.has(0)) reading.report('missing-name', frame.header, `Expected ${expected}`);
-  return {};
+  return reading.expect('missing-name', frame.header, `Expected ${expected}`) ?? {};
 }
 
 type Header = Pick<SessionEntry, 'date' | 'clock' | 'athletes' | 'place' | 'plan'>;
 
-function buildSessionHeader(reading: EntryReading, frame: EntryFrame, node: ast.SessionHeader | undefined): Header {
+function buildSessionHeader(
+  reading: EntryReading,
+  frame: EntryFrame,
+  node: Holed<ast.SessionHeader> | undefined,
+): Header {
   if (!node?.$cstNode) return { athletes: [] };
+  const missing = (message: string): undefined => reading.expect('missing-value', frame.header, message);
+  if (!node.date) missing('Expected a date after session, such as 2026-11-17');
+  if (node.isAt && !node.place) missing("Expected a place's name after at");
+  if (node.isPlanned && !node.plan) missing('Expected a plan with its week and day after the comma');
   const date = buildDate(reading, node.date);
-  if (!node.date && !reading.broken.has(0)) {
-    reading.report('missing-value', frame.header, 'Expected a date after session, such as 2026-11-17');
-  }
-  const plan = node.plan?.$cstNode && node.plan.plan?.$cstNode ? node.plan : undefined;
+  const clock = node.clock !== undefined && isTimeOfDay(reading, frame, node.clock) ? node.clock : undefined;
+  const place = present(node.place);
+  const plan = present(node.plan);
   return {
     ...(date && { date }),
-    ...(node.clock !== undefined && { clock: node.clock }),
-    athletes: node.athletes.filter((name) => name.$cstNode).map(buildName),
-    ...(node.place?.$cstNode && { place: buildName(node.place) }),
-    ...(plan && {
-      plan: {
-        name: buildName(plan.plan),
-        ...(plan.week !== undefined && { week: toNumber(plan.week) }),
-        ...(plan.day !== undefined && { day: toNumber(plan.day) }),
-      },
-    }),
+    ...(clock !== undefined && { clock }),
+    athletes: buildNames(node.athletes),
+    ...(place && { place: buildName(place) }),
+    ...(plan && present(plan.plan) && { plan: buildPlanReference(reading, plan) }),
+  };
+}
+
+function isTimeOfDay(reading: EntryReading, frame: EntryFrame, clock: string): boolean {
+  const [hours, minutes, seconds] = clock.split(':').map(Number) as [number, number, number?];
+  if (hours < 24 && minutes < 60 && seconds === undefined) return true;
+  reading.report('unclear-time', frame.header, `${clock} is no time of day: write it such as 07:10 or 18:30`);
+  return false;
+}
+
+function buildPlanReference(reading: EntryReading, node: Holed<ast.PlanReference>): SessionEntry['plan'] {
+  const read = (text: string | undefined): number | undefined => {
+    if (text === undefined) return undefined;
+    const number = toNumber(text);
+    return reading.acceptWhole('weeks', number, spanOf(node), textOf(node)) ? number : undefined;
+  };
+  const [week, day] = [read(node.week), read(node.day)];
+  return {
+    name: buildName(node.plan!),
+    ...(week !== undefined && { week }),
+    ...(day !== undefined && { day }),
   };
 }
 
 function reportTitle(reading: EntryReading, frame: EntryFrame, title: string | undefined): void {
   const word = title === undefined ? undefined : /^[\p{L}\p{M}]+/u.exec(title)?.[0];
   if (word === undefined) return;
-  const dated = /^\S+\s*:?\s*\d/.test(title!);
+  const dated = /^[\s:]*\d/.test(title!.slice(word.length));
   const near = findNearHeader(word) ?? (dated ? 'session' : undefined);
   const span = { ...frame.header, end: frame.header.start + word.length };
-  const advice = near ? `: did you mean ${near}?` : '';
-  reading.report(
-    'unknown-entry',
-    span,
-    `No entry begins with ${word}${advice} Its lines count in no total`.replace('? Its', '? Until then its'),
-    near ? [replaceBy(span, near)] : [],
-  );
+  const message = near
+    ? `No entry begins with ${shorten(word)}: did you mean ${near}? Until then its lines count in no total`
+    : `No entry begins with ${shorten(word)}: its lines count in no total`;
+  reading.report('unknown-entry', span, message, near ? [replaceBy(span, near)] : []);
 }

@@ -1,59 +1,82 @@
 import type { MovementLine } from '../model/entry.ts';
-import type { Written } from '../model/source.ts';
+import type { Cell, Modifier } from '../model/quantity.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { KEYWORD_SPELLINGS } from '../syntax/line-scanner.ts';
 import { buildCell } from './build-sets.ts';
 import { buildName, readLineUnits } from './build-values.ts';
-import { type EntryReading, replaceBy, spanOf, textOf, toNumber } from './line-reading.ts';
+import {
+  type EntryReading,
+  type Holed,
+  present,
+  replaceBy,
+  spanOf,
+  textOf,
+  toNumber,
+} from './line-reading.ts';
 
 /** One movement's line: prefixes, name, cells. A modifier behind the last cell's sets is the whole line's. */
-export function buildMovementLine(reading: EntryReading, node: ast.MovementLine): MovementLine | undefined {
+export function buildMovementLine(
+  reading: EntryReading,
+  node: Holed<ast.MovementLine>,
+): MovementLine | undefined {
   const span = spanOf(node);
-  const broken = reading.broken.has(span.line);
-  if (!node.name?.$cstNode) {
-    if (!broken) reading.report('missing-name', span, 'Expected a movement before the colon');
-    return undefined;
+  const written = present(node.name);
+  if (!written) return reading.expect('missing-name', span, 'Expected a movement before the colon');
+  const name = buildName(written);
+  // A sled may take more than a bar; a check that knows what the movement needs is stricter.
+  const units = readLineUnits(node, 'sledGrams');
+  const cells = node.cells.filter(present).map((cell) => buildCell(reading, units, cell));
+  if (node.cells.every((cell) => cell.items.length === 0)) {
+    reading.expect('missing-sets', span, 'Expected sets after the colon, such as 3x5 @ 85 kg');
   }
-  const prefixes = node.prefixes.filter((prefix) => prefix.$cstNode);
-  for (const prefix of prefixes) reportSpelling(reading, prefix);
-  const purpose = prefixes.some((prefix) => prefix.warmup) ? 'warmup' : prefixes.some((prefix) => prefix.test) ? 'test' : 'work';
-  const week = prefixes.find((prefix) => prefix.week !== undefined)?.week;
-  const label = prefixes.find((prefix) => prefix.label !== undefined);
-  const units = readLineUnits(node);
-  const cells = node.cells
-    .filter((cell) => cell.$cstNode)
-    .map((cell) => buildCell(reading, units, cell, false));
+  const modifiers = cells.length > 0 ? takeTrailingModifiers(cells) : [];
   // `Push-up: | 12 | 10` leaves the first cell empty.
-  if (node.cells[0]?.$cstNode && isNextCell(node.cells[0])) cells.unshift({ sets: [], modifiers: [], span: { ...span, start: span.end } });
-  if (!broken && cells.every((cell) => cell.sets.length === 0 && cell.modifiers.length === 0) && node.cells.every((cell) => cell.items.length === 0)) {
-    reading.report('missing-sets', span, 'Expected sets after the colon, such as 3x5 @ 85 kg');
+  if (present(node.cells[0])?.$cstNode?.text.startsWith('|')) {
+    cells.unshift({ sets: [], modifiers: [], span: { ...cells[0]!.span, end: cells[0]!.span.start } });
   }
-  const last = node.cells.findLast((cell) => cell.$cstNode);
-  const trailing = last ? countTrailingModifiers(last) : 0;
-  const lastCell = cells.at(-1);
-  const modifiers = trailing > 0 && lastCell ? lastCell.modifiers.slice(-trailing) : [];
-  if (trailing > 0 && lastCell) cells[cells.length - 1] = { ...lastCell, modifiers: lastCell.modifiers.slice(0, -trailing) };
   return {
     kind: 'movement',
-    name: buildName(node.name),
-    purpose,
-    ...(week !== undefined && { week: toNumber(week) }),
-    ...(label && { label: { text: label.label!.toUpperCase(), span: spanOf(label) } as Written }),
+    name,
+    ...buildPrefixes(reading, node.prefixes),
     cells,
     modifiers,
     notes: [],
-    broken,
+    broken: reading.broken.has(span.line),
     span,
   };
 }
 
-function isNextCell(cell: ast.Cell): boolean {
-  return cell.$cstNode!.text.startsWith('|');
+function buildPrefixes(
+  reading: EntryReading,
+  nodes: readonly ast.Prefix[],
+): Pick<MovementLine, 'purpose' | 'week' | 'label'> {
+  const prefixes = nodes.filter(present);
+  for (const prefix of prefixes) reportSpelling(reading, prefix);
+  const week = prefixes.find((prefix) => prefix.week !== undefined);
+  const label = prefixes.find((prefix) => prefix.label !== undefined);
+  const words = prefixes.map((prefix) => prefix.purpose?.toLowerCase() ?? '');
+  const purpose = words.some((word) => word.startsWith('warm'))
+    ? 'warmup'
+    : words.includes('test')
+      ? 'test'
+      : 'work';
+  return {
+    purpose,
+    ...(week && { week: toNumber(week.week!) }),
+    ...(label && { label: { text: label.label!.toUpperCase(), span: spanOf(label) } }),
+  };
 }
 
-function countTrailingModifiers(cell: ast.Cell): number {
-  const items = cell.items.filter((item) => item.$cstNode && item.$type !== 'UnknownItem');
-  return items.length - 1 - items.findLastIndex((item) => item.$type === 'SetGroup');
+/** Takes the modifiers behind the last set out of the last cell: they are the line's. */
+function takeTrailingModifiers(cells: Cell[]): readonly Modifier[] {
+  const last = cells.at(-1)!;
+  const lastSet = last.sets.at(-1)?.span.end ?? -1;
+  const trailing = last.modifiers.filter((modifier) => modifier.span.start > lastSet);
+  if (trailing.length > 0) {
+    const modifiers = last.modifiers.filter((modifier) => modifier.span.start <= lastSet);
+    cells[cells.length - 1] = { ...last, modifiers };
+  }
+  return trailing;
 }
 
 /** `warm-up` is understood; the fix writes `warmup`. */

@@ -1,7 +1,14 @@
 import type { Block, MovementLine, PlanDay, SessionFacts } from '../model/entry.ts';
 import type { Span, Written } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { applyDone, applyRest, applyTimes, buildBlockHeader, type OpenBlock, openBlock } from './build-block.ts';
+import {
+  applyDone,
+  applyRest,
+  applyTimes,
+  buildBlockHeader,
+  type OpenBlock,
+  openBlock,
+} from './build-block.ts';
 import { buildMovementLine } from './build-movement-line.ts';
 import { buildPlanLine, type PlanFacts } from './build-plan-facts.ts';
 import { buildSessionLine } from './build-session-facts.ts';
@@ -57,6 +64,7 @@ class TrainingFold {
         break;
       case 'StrayLine':
         this.strays.push({ text: line.text, span });
+        this.noteOwner = this.block?.notes ?? this.notes;
         break;
       case 'MovementLine':
         this.takeMovement(buildMovementLine(this.reading, line));
@@ -90,10 +98,11 @@ class TrainingFold {
   }
 
   private openDay(line: ast.DayLine, span: Span): void {
-    if (line.number === undefined && !this.reading.broken.has(span.line)) {
-      this.reading.report('missing-value', span, 'Expected the number of the day, such as day 1');
-    }
+    if (line.number === undefined)
+      this.reading.expect('missing-value', span, 'Expected the number of the day, such as day 1');
     const number = line.number === undefined ? this.days.length + 1 : toNumber(line.number);
+    const before = this.days.find((day) => day.number === number);
+    this.reading.once(before, span, `day ${number}`);
     const name = line.name?.$cstNode ? textOf(line.name) : undefined;
     const day = { number, ...(name && { name }), blocks: [], notes: [], span };
     this.days.push(day);
@@ -110,7 +119,10 @@ class TrainingFold {
   }
 
   private takeMovement(line: MovementLine | undefined): void {
-    if (!line) return;
+    if (!line) {
+      this.noteOwner = this.block?.notes ?? this.notes;
+      return;
+    }
     const block = this.findBlock(line);
     const notes: Written[] = [];
     block.lines.push({ ...line, notes });
@@ -121,8 +133,10 @@ class TrainingFold {
   private findBlock(line: MovementLine): OpenBlock {
     const { block } = this;
     const letter = line.label?.text.slice(0, 1);
-    if (block && !block.implicit) return block;
-    if (block && (letter ? block.kind === 'superset' && block.letter === letter : block.kind === 'straight')) return block;
+    const elsewhere = letter !== undefined && block?.letter !== undefined && block.letter !== letter;
+    if (block && !block.implicit && !elsewhere) return block;
+    if (block && (letter ? block.kind === 'superset' && block.letter === letter : block.kind === 'straight'))
+      return block;
     return this.open(openBlock(letter ? 'superset' : 'straight', line.span, true, letter));
   }
 }

@@ -1,6 +1,7 @@
-import type { AstNode, CstNode } from 'langium';
+import type { CstNode } from 'langium';
 import { type CheckCode, findCheck } from '../checks/catalogue.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
+import { shorten } from '../text/shorten.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { describeLimit, LIMITS, type LimitName } from '../vocabulary/limits.ts';
 
@@ -10,6 +11,8 @@ export class EntryReading {
   readonly fileUnit: MassUnit | undefined;
   /** Lines with a syntax error. */
   readonly broken: ReadonlySet<number>;
+  /** Lines of which a syntax error was told: one a line is enough, for the next is mostly its echo. */
+  private readonly told = new Set<number>();
 
   constructor(fileUnit: MassUnit | undefined, broken: ReadonlySet<number>) {
     this.fileUnit = fileUnit;
@@ -17,22 +20,100 @@ export class EntryReading {
   }
 
   report(code: CheckCode, span: Span, message: string, fixes: readonly Fix[] = []): void {
+    if (code === 'syntax') {
+      if (this.told.has(span.line)) return;
+      this.told.add(span.line);
+    }
     const { severity } = findCheck(code);
     this.problems.push({ code, severity, message, span, ...(fixes.length > 0 && { fixes }) });
+  }
+
+  /** Reports that something is missing, unless the line broke off: then the syntax message has said so. */
+  expect(code: CheckCode, span: Span, message: string, fixes: readonly Fix[] = []): undefined {
+    if (!this.broken.has(span.line)) this.report(code, span, message, fixes);
+  }
+
+  /**
+   * Whether a line whose word may stand once counts: the last does, and is reported. A line that broke off never
+   * replaces what another one says.
+   */
+  once(before: unknown, span: Span, word: string): boolean {
+    if (before === undefined) return true;
+    if (this.broken.has(span.line)) return false;
+    this.report('repeated-property', span, `${word} stands here twice: the last one counts`);
+    return true;
   }
 
   /** Whether a number is within its limit; one that is not is reported and must not be used. */
   accept(name: LimitName, value: number, span: Span, text: string): boolean {
     const { low, high } = LIMITS[name];
     if (value >= low && value <= high) return true;
-    this.report('out-of-range', span, `${text} is out of range: ${describeLimit(name)}`);
+    this.report('out-of-range', span, `${shorten(text)} is out of range: ${describeLimit(name)}`);
+    return false;
+  }
+
+  acceptWhole(name: LimitName, value: number, span: Span, text: string): boolean {
+    if (!this.accept(name, value, span, text)) return false;
+    if (Number.isInteger(value)) return true;
+    this.report('out-of-range', span, `${shorten(text)}: only whole numbers count here`);
+    return false;
+  }
+
+  /** A rating or a range of ratings; RPE goes in half points. */
+  acceptRating(
+    scale: 'rpe' | 'rir' | 'hr' | 'v',
+    low: number,
+    high: number | undefined,
+    span: Span,
+    text: string,
+  ): boolean {
+    for (const value of high === undefined ? [low] : [low, high]) {
+      if (!this.accept(scale, value, span, text)) return false;
+      if (scale !== 'rpe' || Number.isInteger(value * 2)) continue;
+      const half = Math.round(value * 2) / 2;
+      const fixes = high === undefined ? [replaceBy(span, `rpe ${half}`)] : [];
+      this.report('out-of-range', span, `${text}: RPE goes in half points such as 7.5`, fixes);
+      return false;
+    }
+    return this.acceptOrder(low, high, span, 'the lower to the higher number');
+  }
+
+  /** Whether a range does not run downwards; one that does not is reported and must not be used. */
+  acceptOrder(low: number, high: number | undefined, span: Span, direction: string): boolean {
+    if (high === undefined || low <= high) return true;
+    this.report('range-order', span, `A range goes from ${direction}`);
     return false;
   }
 }
 
+/** What the property lines of an entry say, beside what every entry has. */
+export type Facts<T> = Omit<
+  T,
+  'kind' | 'lineCount' | 'header' | 'notes' | 'strays' | 'problems' | 'ignores' | 'name'
+>;
+
+/**
+ * A node as the parser may leave it: behind a place that it could not read anything is missing, whatever the types of
+ * the tree say.
+ */
+export type Holed<T> = T extends unknown
+  ? {
+      readonly [K in keyof T]: K extends `$${string}`
+        ? T[K]
+        : T[K] extends readonly unknown[]
+          ? T[K]
+          : T[K] | undefined;
+    }
+  : never;
+
+/** The node, if it was read from text. */
+export function present<T extends { readonly $cstNode?: CstNode }>(node: T | undefined): T | undefined {
+  return node?.$cstNode ? node : undefined;
+}
+
 /** Where a node stands. A node never leaves its line. */
-export function spanOf(node: AstNode | CstNode): Span {
-  const cst = '$type' in node ? node.$cstNode! : (node as CstNode);
+export function spanOf(node: { readonly $cstNode?: CstNode } | CstNode): Span {
+  const cst = '$cstNode' in node ? node.$cstNode! : (node as CstNode);
   const { start, end } = cst.range;
   return { line: start.line, start: start.character, end: end.character };
 }
@@ -42,7 +123,7 @@ export function spanBetween(from: Span, to: Span): Span {
   return { line: from.line, start: from.start, end: to.end };
 }
 
-export function textOf(node: AstNode): string {
+export function textOf(node: { readonly $cstNode?: CstNode }): string {
   return node.$cstNode?.text ?? '';
 }
 

@@ -1,10 +1,12 @@
-import type { LangiumCoreServices } from 'langium';
+import type { IToken } from 'chevrotain';
+import type { CstNode, LangiumCoreServices } from 'langium';
 import type { Entry } from '../model/entry.ts';
+import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { findComment } from '../syntax/scanned-token.ts';
+import { findComment, skipSpace } from '../syntax/scanned-token.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { buildEntry } from './build-entry.ts';
-import { EntryReading } from './line-reading.ts';
+import { EntryReading, replaceBy, spanOf, visitLeaves } from './line-reading.ts';
 
 /** What one entry's text is read with. */
 export interface EntryReader {
@@ -17,37 +19,48 @@ export function createEntryReader(services: LangiumCoreServices): EntryReader {
   const parser = services.parser.LangiumParser;
   return {
     read(lines, opens, fileUnit) {
-      const result = parser.parse<ast.Practice>(lines.join('\n'), { rule: 'Practice' });
-      const broken = new Set<number>();
-      const errors = result.parserErrors.map((error) => {
-        const token = error.token.startLine && error.token.image ? error.token : (previousOf(error) ?? error.token);
-        const line = (token.startLine || 1) - 1;
-        broken.add(line);
-        const start = Math.max(0, (token.startColumn || 1) - 1);
-        return { message: error.message, span: { line, start, end: Math.max(start + 1, token.endColumn ?? start + 1) } };
-      });
-      const reading = new EntryReading(fileUnit, broken);
-      // One complaint a line is enough: what follows the first is mostly its echo.
-      const reported = new Set<number>();
-      for (const { message, span } of errors) {
-        if (reported.has(span.line)) continue;
-        reported.add(span.line);
-        reading.report('syntax', span, message);
-      }
+      const { value, parserErrors } = parser.parse<ast.Practice>(lines.join('\n'), { rule: 'Practice' });
+      const errors = parserErrors.map((error) => ({ message: error.message, span: findSpan(error.token) }));
+      const reading = new EntryReading(fileUnit, new Set(errors.map(({ span }) => span.line)));
+      for (const { message, span } of errors) reading.report('syntax', span, message);
+      const node = value.entries[0] ?? value.loose;
+      if (node?.$cstNode && lines.some((line) => /\d,\d/.test(line)))
+        reportDecimalCommas(reading, node.$cstNode);
       const first = lines[0] ?? '';
       const frame = {
         lineCount: lines.length,
-        header: { line: 0, start: /^\ufeff?/.exec(first)![0].length, end: opens ? first.trimEnd().length : 0 },
+        header: { line: 0, start: opens ? skipSpace(first, 0) : 0, end: opens ? first.trimEnd().length : 0 },
         ignores: readIgnores(lines),
       };
-      const node = result.value.entries[0] ?? result.value.loose;
       return buildEntry(reading, frame, node ?? ({ $type: 'Loose', lines: [] } as unknown as ast.Loose));
     },
   };
 }
 
-function previousOf(error: object) {
-  return 'previousToken' in error ? (error.previousToken as { startLine?: number; startColumn?: number; endColumn?: number }) : undefined;
+/** Where an error stands: its token, or the end of the line that broke off (a mark that takes no room). */
+function findSpan(token: IToken): Span {
+  const start = Math.max(0, (token.startColumn || 1) - 1);
+  const end = Math.max(token.endColumn ?? start, start);
+  if (end > start) return { line: (token.startLine || 1) - 1, start, end };
+  // Nothing to underline behind the end: the token before is where something is missing.
+  const before = token.payload as IToken | undefined;
+  return before ? findSpan(before) : { line: (token.startLine || 1) - 1, start, end: start + 1 };
+}
+
+/** A comma in a number is understood, and the fix writes a point. */
+function reportDecimalCommas(reading: EntryReading, node: CstNode): void {
+  visitLeaves(node, (leaf) => {
+    if (
+      !('tokenType' in leaf) ||
+      (leaf.tokenType as { name: string }).name !== 'NUMBER' ||
+      !leaf.text.includes(',')
+    )
+      return;
+    const point = leaf.text.replace(',', '.');
+    const span = spanOf(leaf);
+    const message = `Write ${point} with a point: a comma begins something new`;
+    reading.report('decimal-comma', span, message, [replaceBy(span, point)]);
+  });
 }
 
 /** `# ignore unknown-movement, missing-load` on a line silences those checks there. */

@@ -35,6 +35,8 @@ interface Chunk {
   /** Whether it begins with a header; only a file's first chunk may not. */
   readonly opens: boolean;
   readonly word?: HeaderWord;
+  /** Where the header goes on behind its word. */
+  readonly rest?: number;
 }
 
 /** Cuts a file at its headers. What stands before the first is a chunk of its own, if it says anything. */
@@ -47,7 +49,11 @@ function findChunks(lines: readonly string[]): Chunk[] {
     if (line.kind === 'header' || line.kind === 'title') {
       if (open) chunks.push({ ...open, to: index });
       context = line.kind === 'header' ? line.word : 'unknown';
-      open = { from: index, opens: true, ...(line.kind === 'header' && { word: line.word }) };
+      open = {
+        from: index,
+        opens: true,
+        ...(line.kind === 'header' && { word: line.word, rest: line.rest }),
+      };
     } else if (!open && line.kind !== 'blank') {
       open = { from: index, opens: false };
     }
@@ -60,7 +66,7 @@ function findChunks(lines: readonly string[]): Chunk[] {
 function findUnits(lines: readonly string[], chunks: readonly Chunk[]): MassUnit | undefined {
   for (const chunk of chunks) {
     if (chunk.word !== 'units') continue;
-    const word = /^\ufeff?units\s*:?\s*(\p{L}+)/iu.exec(lines[chunk.from]!)?.[1]?.toLowerCase();
+    const word = /^[\p{L}\p{M}]+/u.exec(lines[chunk.from]!.slice(chunk.rest))?.[0].toLowerCase();
     const unit = word === undefined ? undefined : UNIT_WORDS.get(word);
     if (unit?.token === 'MASS_UNIT') return unit.unit as MassUnit;
   }
@@ -77,5 +83,3 @@ function indexEntries(previous: ReadFile): Map<string, Entry[]> {
   }
   return known;
 }
-
-

@@ -1,5 +1,13 @@
 import { measureEditDistance } from '../text/edit-distance.ts';
-import { HEADER_WORDS, type HeaderWord, LINE_WORDS, type LineContext, NUMBER_PROPERTIES, PROPERTIES, TRAINING_CONTEXTS } from '../vocabulary/keywords.ts';
+import {
+  HEADER_WORDS,
+  type HeaderWord,
+  LINE_WORDS,
+  type LineContext,
+  NUMBER_PROPERTIES,
+  PROPERTIES,
+  TRAINING_CONTEXTS,
+} from '../vocabulary/keywords.ts';
 import { findComment, findNameColon, skipSpace, trimEnd } from './scanned-token.ts';
 
 /** What a line is, given the kind of entry it stands in. Columns are UTF-16. */
@@ -17,7 +25,9 @@ export type LineKind =
 const WORD = /[\p{L}\p{M}]+/uy;
 const BLOCK =
   /^(?:[a-z]\s+)?(?:straight|circuit|superset|giant\s+set|every|amrap|for\s+time|intervals|warm-?up|cool-?down)(?![\p{L}\p{M}-])/iu;
-const DATE_LIKE = /^(?:\d{4}-\d|\d{1,2}[./]\d{1,2}(?:[./]|\s|$))/;
+/** A date, in whichever form. `8/8` may be a date too, but only behind a word that is nearly a header's. */
+const DATE_LIKE = /^(?:\d{4}-\d|\d{1,2}([./])\d{1,2}\1\d{2})/;
+const DAY_MONTH_LIKE = /^\d{1,2}[./]\d{1,2}(?![\d./])/;
 
 /**
  * Recognises a line by itself: `A circuit, 4 rounds` is a block in a session and a stray line in a place.
@@ -27,11 +37,11 @@ export function recogniseLine(line: string, context: LineContext): LineKind {
   const start = skipSpace(line, 0);
   if (start === line.length || findComment(line, start) === start) return { kind: 'blank' };
   if (line[start] === '>') return { kind: 'note', start };
-  return recogniseHeader(line) ?? recogniseContent(line, start, context) ?? { kind: 'stray', start };
+  return recogniseHeader(line, context) ?? recogniseContent(line, start, context) ?? { kind: 'stray', start };
 }
 
 /** A header, or a line shaped like one. Headers stand at the very beginning of a line. */
-function recogniseHeader(line: string): LineKind | undefined {
+function recogniseHeader(line: string, context: LineContext): LineKind | undefined {
   const begin = line.charCodeAt(0) === 0xfeff ? 1 : 0;
   const word = readWord(line, begin);
   if (word === undefined) return undefined;
@@ -43,21 +53,36 @@ function recogniseHeader(line: string): LineKind | undefined {
   const content = line.slice(rest, end);
   if ((HEADER_WORDS as readonly string[]).includes(lower)) {
     const header = { kind: 'header', word: lower as HeaderWord, rest } as const;
-    if (lower === 'session') return content === '' || /^\d/.test(content) ? header : undefined;
-    if (lower === 'units') return header;
-    return findNameColon(line, rest, end) < 0 ? header : undefined;
+    if (lower === 'session') return mayFollowSession(word, content) ? header : undefined;
+    // An athlete's own `units` may stand at the beginning of a line too.
+    if (lower === 'units') return context === 'athlete' ? undefined : header;
+    // `Exercise Bike: 20:00` is a movement; any other colon is one too many in a name.
+    const colon = findNameColon(line, rest, end);
+    return colon < 0 || !/^\s*[\d?(]/.test(line.slice(colon + 1, end)) ? header : undefined;
   }
   if (LINE_WORDS.has(lower)) return undefined;
   if (DATE_LIKE.test(content)) return { kind: 'title' };
-  const names = content.split(/\s+/);
-  const named = /^[\p{L}\p{M}'\u2019\-\s]+$/u.test(content) && names.every((name) => /^\p{Lu}/u.test(name));
-  if (!named || word !== lower) return undefined;
-  return isNearHeader(lower) || (names.length >= 2 && word.length >= 4) ? { kind: 'title' } : undefined;
+  if (DAY_MONTH_LIKE.test(content) && isNearHeader(lower)) return { kind: 'title' };
+  if (word !== lower || !isName(content)) return undefined;
+  return isNearHeader(lower) || (/\s/.test(content) && word.length >= 4) ? { kind: 'title' } : undefined;
+}
+
+/** A date, or nothing yet; with the date forgotten, an athlete or a place. `Session Finisher` is a movement. */
+function mayFollowSession(word: string, content: string): boolean {
+  if (content === '' || /^\d/.test(content)) return true;
+  return word === 'session' && (isName(content) || /^at\s/.test(content));
+}
+
+/** Words that each begin with a capital, as people's and places' names do. */
+function isName(text: string): boolean {
+  return /^[\p{L}\p{M}'\u2019\-\s]+$/u.test(text) && text.split(/\s+/).every((word) => /^\p{Lu}/u.test(word));
 }
 
 /** The header word that a mistyped one is nearest to: `sesion` → `session`. */
 export function findNearHeader(word: string): HeaderWord | undefined {
-  return HEADER_WORDS.find((header) => measureEditDistance(word.toLowerCase(), header, 2) <= (header.length > 5 ? 2 : 1));
+  return HEADER_WORDS.find(
+    (header) => measureEditDistance(word.toLowerCase(), header, 2) <= (header.length > 5 ? 2 : 1),
+  );
 }
 
 function isNearHeader(word: string): boolean {
@@ -88,7 +113,13 @@ function recogniseProperty(line: string, start: number, end: number, context: Li
   const afterWord = start + word!.length;
   if (/[\p{L}\p{M}\-\u2019']/u.test(line[afterWord] ?? '')) return undefined;
   const rest = skipColon(line, afterWord, end);
-  if (TRAINING_CONTEXTS.has(context) && NUMBER_PROPERTIES.has(lower) && rest < end && /\p{L}/u.test(line[rest]!)) return undefined;
+  if (
+    TRAINING_CONTEXTS.has(context) &&
+    NUMBER_PROPERTIES.has(lower) &&
+    rest < end &&
+    /\p{Lu}/u.test(line[rest]!)
+  )
+    return undefined;
   return { kind: 'property', word: lower, start, rest } as const;
 }
 

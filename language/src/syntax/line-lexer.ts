@@ -7,6 +7,20 @@ import { scanLine } from './line-scanner.ts';
 import type { ScannedToken } from './scanned-token.ts';
 
 /**
+ * No line that a coach writes holds as many. The parser takes a step down its stack with each error of a line: without
+ * an end, a long enough line of nonsense would break it.
+ */
+const MOST_TOKENS = 1000;
+
+/** What stands behind the most tokens of a line is one that fits nowhere. */
+function shortenLine(tokens: readonly ScannedToken[]): readonly ScannedToken[] {
+  const first = tokens[MOST_TOKENS];
+  return first
+    ? [...tokens.slice(0, MOST_TOKENS), { kind: 'ODD', start: first.start, end: tokens.at(-1)!.end }]
+    : tokens;
+}
+
+/**
  * Gives the parser one line after another: `BOE` or `BOL`, the line's tokens, `NL`. These three take no room, so that
  * a node ends where its text ends, and blank lines give no token. The words of the grammar become keywords; a
  * character that fits nowhere becomes one `ODD` token, so lexing never fails.
@@ -34,25 +48,58 @@ export class LineLexer implements Lexer {
       // A cursor on an empty last line may begin a line of any kind: completion needs the parser to stand there.
       const awaited = options?.mode === 'partial' && index === lines.length - 1;
       if (!blank || awaited) tokens.push(this.mark(opens ? 'BOE' : 'BOL', line.offset, index, 0));
-      for (const token of scanned) {
+      let previous: IToken | undefined;
+      for (const token of shortenLine(scanned)) {
         const instance = this.instantiate(token, line.text, line.offset, index);
-        (token.kind === 'COMMENT' ? hidden : tokens).push(instance);
+        if (token.kind === 'COMMENT') {
+          hidden.push(instance);
+          continue;
+        }
+        // A message names the token before the one that did not fit; the parser has long gone on by then.
+        instance.payload = previous;
+        previous = instance;
+        tokens.push(instance);
       }
       const end = scanned.findLast((token) => token.kind !== 'COMMENT')?.end ?? 0;
-      if (!blank && !awaited) tokens.push(this.mark('NL', line.offset + end, index, end));
+      if (!blank && !awaited) {
+        const mark = this.mark('NL', line.offset + end, index, end);
+        mark.payload = previous;
+        tokens.push(mark);
+      }
     }
     return { tokens, hidden, errors };
   }
 
   private mark(name: string, offset: number, line: number, column: number): IToken {
-    return createTokenInstance(this.definition[name]!, '', offset, offset - 1, line + 1, line + 1, column + 1, column);
+    return createTokenInstance(
+      this.definition[name]!,
+      '',
+      offset,
+      offset - 1,
+      line + 1,
+      line + 1,
+      column + 1,
+      column,
+    );
   }
 
   private instantiate(token: ScannedToken, line: string, offset: number, index: number): IToken {
     const { start, end } = token;
     const type = this.definition[this.findType(token)]!;
-    const image = line.slice(start, end);
-    return createTokenInstance(type, image, offset + start, offset + end - 1, index + 1, index + 1, start + 1, end);
+    const written = line.slice(start, end);
+    // A keyword's image is what the tree says: `RPE` is rpe. Where a node stands comes from the offsets.
+    const image =
+      type.name === token.keyword && token.keyword.length === written.length ? token.keyword : written;
+    return createTokenInstance(
+      type,
+      image,
+      offset + start,
+      offset + end - 1,
+      index + 1,
+      index + 1,
+      start + 1,
+      end,
+    );
   }
 
   private findType(token: ScannedToken): string {

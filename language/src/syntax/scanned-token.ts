@@ -6,6 +6,7 @@ export type ScannedKind =
   | 'STRAY'
   | 'TITLE'
   | 'LETTER'
+  | 'PREFIX'
   | 'LABEL'
   | 'DATE'
   | 'ODD_DATE'

@@ -1,28 +1,21 @@
 import type { IParserErrorMessageProvider, IToken, TokenType } from 'chevrotain';
+import { shorten } from '../text/shorten.ts';
 
 /** What a coach would write in the place where a rule of the grammar did not go on. */
 const EXPECTED: Readonly<Record<string, string>> = {
   At: 'a load such as 100 kg',
   Load: 'a load such as 100 kg',
   Mass: 'a weight such as 20 kg',
-  RightMass: 'a weight such as 20 kg right',
   Extra: 'a weight, a pin or a band',
   MassRange: 'a range such as 4-32 by 2 kg',
-  Amount: 'reps, a time or a distance',
-  SetGroup: 'a set such as 3x5 @ 85 kg',
-  Drop: 'a smaller set such as 8 @ 14 kg',
-  Side: 'both sides such as 8 left 7 right',
   PerSide: '/side',
-  ClusterPart: 'mini-sets such as 2+2+2',
   Quantity: 'a number with its unit such as 30 s',
-  Duration: 'a time such as 1:30 or 45 s',
   Rating: 'a rating such as rpe 8',
   Modifier: 'tempo, rest, setting, pain or a step',
+  Sign: 'a step such as +2.5 kg',
+  StepTail: 'each round, each session, each week or each cycle',
   Step: 'a step such as +2.5 kg each week',
   RestStep: 'a step such as -10 s each week',
-  Cell: 'a set such as 3x5 @ 85 kg',
-  NextCell: 'a set such as 3x5 @ 85 kg',
-  CellItem: 'a set such as 3x5 @ 85 kg',
   MovementLine: 'sets such as 3x5 @ 85 kg',
   Prefix: 'a movement',
   BlockLine: 'a setting such as 4 rounds or rest 1:15',
@@ -44,7 +37,6 @@ const EXPECTED: Readonly<Record<string, string>> = {
   PainLine: 'a number from 0 to 10 and where it hurts',
   PainModifier: 'a number from 0 to 10 and where it hurts',
   MissedLine: 'a comma and the reason',
-  ForLine: "an athlete's name",
   AtLine: "a place's name",
   StartsLine: 'a date such as 2026-11-17',
   FollowsLine: "a plan's name",
@@ -52,26 +44,16 @@ const EXPECTED: Readonly<Record<string, string>> = {
   DeloadLine: 'week 6, sets 50%, load 90%',
   DeloadShare: 'sets 50% or load 90%',
   DaysLine: 'days such as Mon, Wed, Fri or alternate, 3 a week',
-  Weekday: 'a day such as Mon',
-  DayLine: 'a number and a name',
   TrainingMaxLine: 'a share such as training max 90%',
   SessionHeader: 'a date, an athlete, at a place, then a plan',
   PlanReference: 'a plan with its week and day',
   UnitsHeader: 'kg or lb',
-  ExerciseHeader: "a movement's name",
-  PlaceHeader: "a place's name",
-  AthleteHeader: "an athlete's name",
-  PlanHeader: "a plan's name",
   DateStamp: 'a date such as 2026-11-17',
   Name: 'a name',
-  Text: 'text',
   PatternLine: 'a pattern such as squat',
   WorkLine: 'a kind of work such as strength',
   PositionLine: 'a position such as standing',
   TrunkLine: 'resists or moves, then a direction',
-  MusclesLine: 'muscles such as quadriceps, adductors 1/2',
-  Muscle: 'muscles such as quadriceps, adductors 1/2',
-  Fraction: 'a share such as 1/2',
   RepMovesLine: 'each rep moves one, or each rep moves both',
   BodyShareLine: 'a share of body mass such as 69%',
   CountsLine: 'contacts',
@@ -93,45 +75,96 @@ const EXPECTED: Readonly<Record<string, string>> = {
   ScreenedLine: 'a date such as 2026-11-17',
 };
 
-/** Rules whose whole line reads better from its first word. */
+/** Behind these words something else is expected than what the rule around them begins with. */
+const EXPECTED_BEHIND: Readonly<Record<string, string>> = {
+  left: 'the right side such as 8 left 7 right',
+  'Load of': 'a movement or bw such as 75% of Back Squat',
+  of: 'a number such as 2 of 4 rounds',
+  in: 'a time such as 1:32',
+  'each rep': 'each rep moves one, or each rep moves both',
+  to: 'a number such as to 16',
+  from: 'a number of reps such as from 8',
+  after: 'a number of misses',
+  pin: 'a number such as pin 9',
+  rpe: 'a number such as rpe 8',
+  rir: 'a number such as rir 2',
+  a: 'week',
+  rest: 'a time such as 1:15',
+};
+
+/** Marks that the parser waits for, whatever the rule. */
+const EXPECTED_MARKS: Readonly<Record<string, string>> = {
+  ')': 'a closing )',
+  '%': 'a % sign',
+  right: 'the word right',
+  band: 'a load such as 100 kg, bw, or red band',
+  '/': 'a distance such as /500 m',
+  of: 'of and a movement',
+  a: 'a week',
+  week: 'week',
+  'Rating DISTANCE_UNIT': 'm/s',
+  DISTANCE_UNIT: 'a unit such as m or km',
+  TIME_UNIT: 'a unit of time such as h',
+};
+
 const FALLBACK = 'something else';
 
 /**
- * Says in a coach's words where the parser stopped: `Expected a load such as 100 kg after "@"`.
- * The parser knows the rule it was in and the token before; the table knows what is written there.
+ * Says in a coach's words where the parser stopped: `Expected a load such as 100 kg after @, found ,`. The parser knows
+ * the rule it was in and the token that did not fit; that token knows the one before it; the tables know what is
+ * written there.
  */
 export class SyntaxMessages implements IParserErrorMessageProvider {
-  buildMismatchTokenMessage(options: { expected: TokenType; actual: IToken; previous: IToken; ruleName: string }): string {
-    const { expected, actual, previous, ruleName } = options;
-    if (expected.name === 'NL') return describeRest(actual, previous, ruleName);
-    return describe(ruleName, previous, actual);
+  buildMismatchTokenMessage(options: { expected: TokenType; actual: IToken; ruleName: string }): string {
+    const { expected, actual, ruleName } = options;
+    if (expected.name === 'NL') return describeRest(actual, ruleName);
+    const mark = EXPECTED_MARKS[`${cleanName(ruleName)} ${expected.name}`] ?? EXPECTED_MARKS[expected.name];
+    return mark === undefined ? describe(ruleName, actual) : describeMissing(mark, actual);
   }
 
-  buildNotAllInputParsedMessage(options: { firstRedundant: IToken; ruleName: string }): string {
-    return `Nothing can be made of "${options.firstRedundant.image}" here`;
+  buildNotAllInputParsedMessage(options: { firstRedundant: IToken }): string {
+    return describeRest(options.firstRedundant, '');
   }
 
-  buildNoViableAltMessage(options: { actual: IToken[]; previous: IToken; ruleName: string }): string {
-    return describe(options.ruleName, options.previous, options.actual[0]);
+  buildNoViableAltMessage(options: { actual: IToken[]; ruleName: string }): string {
+    return describe(options.ruleName, options.actual[0]);
   }
 
-  buildEarlyExitMessage(options: { actual: IToken[]; previous: IToken; ruleName: string }): string {
-    return describe(options.ruleName, options.previous, options.actual[0]);
+  buildEarlyExitMessage(options: { actual: IToken[]; ruleName: string }): string {
+    return describe(options.ruleName, options.actual[0]);
   }
 }
 
-function describe(ruleName: string, previous: IToken | undefined, actual: IToken | undefined): string {
-  const expected = EXPECTED[cleanName(ruleName)] ?? FALLBACK;
-  const after = previous?.image ? ` after "${previous.image}"` : '';
-  const found = actual?.image ? `, found "${actual.image}"` : '';
+function describe(ruleName: string, actual: IToken | undefined): string {
+  const rule = cleanName(ruleName);
+  const word = beforeOf(actual)?.image.toLowerCase() ?? '';
+  const expected = EXPECTED_BEHIND[`${rule} ${word}`] ?? EXPECTED_BEHIND[word] ?? EXPECTED[rule];
+  return describeMissing(expected ?? FALLBACK, actual);
+}
+
+function describeMissing(expected: string, actual: IToken | undefined): string {
+  const before = beforeOf(actual);
+  const after = before ? ` after ${show(before)}` : '';
+  const found = actual?.image ? `, found ${show(actual)}` : '';
   return `Expected ${expected}${after}${found}`;
 }
 
+function beforeOf(token: IToken | undefined): IToken | undefined {
+  return token?.payload as IToken | undefined;
+}
+
 /** More stands on the line than the rule takes. */
-function describeRest(actual: IToken, previous: IToken, ruleName: string): string {
+function describeRest(actual: IToken, ruleName: string): string {
+  const before = beforeOf(actual);
   const expected = EXPECTED[cleanName(ruleName)];
-  const after = previous.image ? ` after "${previous.image}"` : '';
-  return `Nothing can be made of "${actual.image}"${after}${expected ? `; this line takes ${expected}` : ''}`;
+  const after = before ? ` after ${show(before)}` : '';
+  return `${show(actual)} does not fit${after}${expected ? `: expected ${expected}` : ''}`;
+}
+
+/** A token as it was written; punctuation that the sentence itself might hold stands in quotes. */
+function show(token: IToken): string {
+  const text = shorten(token.image);
+  return /^[\x21\x22\x27\x2c-\x2e\x3a\x3b\x3f]+$/.test(text) ? `"${text}"` : text;
 }
 
 /** Langium marks its rule methods with a zero-width space. */

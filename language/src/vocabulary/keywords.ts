@@ -9,6 +9,7 @@ export type LineContext = HeaderWord | 'unknown';
 /**
  * How what follows a property's word is cut:
  * - `items`: numbers, units and words of the notation
+ * - `item`: the same, where no comma separates, so that one within a number is a decimal comma
  * - `text`: free text to the end of the line, `#` included
  * - `name`, `names`: one name, or several between commas
  * - `shared names`: names between commas, each of which a share such as `1/2` may close
@@ -18,10 +19,12 @@ export type LineContext = HeaderWord | 'unknown';
  * - `word name`: one word, then a name
  * - `name number`: a name up to the first digit, then items
  * - `name: items`: a name up to its colon, then items
+ * - `name: item`: a name up to its colon, then as `item`
  * - `name until`: a name up to `until` or a comma, then as `items, text`
  */
 export type PropertyShape =
   | 'items'
+  | 'item'
   | 'text'
   | 'name'
   | 'names'
@@ -32,6 +35,7 @@ export type PropertyShape =
   | 'word name'
   | 'name number'
   | 'name: items'
+  | 'name: item'
   | 'name until';
 
 type Properties = Readonly<Record<string, PropertyShape>>;
@@ -39,11 +43,11 @@ type Properties = Readonly<Record<string, PropertyShape>>;
 const BLOCK_PROPERTIES: Properties = { time: 'items', done: 'items', rest: 'items' };
 
 const SESSION_PROPERTIES: Properties = {
-  effort: 'items',
-  lasted: 'items',
-  bodyweight: 'items',
-  sleep: 'items',
-  readiness: 'items',
+  effort: 'item',
+  lasted: 'item',
+  bodyweight: 'item',
+  sleep: 'item',
+  readiness: 'item',
   pain: 'number text',
   missed: 'items, text',
   ...BLOCK_PROPERTIES,
@@ -84,7 +88,7 @@ export const PROPERTIES: Readonly<Record<LineContext, Properties>> = {
   place: {
     bars: 'items',
     plates: 'items',
-    collars: 'items',
+    collars: 'item',
     dumbbells: 'items',
     kettlebells: 'items',
     stacks: 'name number',
@@ -94,8 +98,8 @@ export const PROPERTIES: Readonly<Record<LineContext, Properties>> = {
     born: 'items',
     sex: 'items',
     units: 'items',
-    bodyweight: 'items',
-    max: 'name: items',
+    bodyweight: 'item',
+    max: 'name: item',
     goal: 'name: items',
     retest: 'name: items',
     avoid: 'name until',
@@ -107,7 +111,7 @@ export const PROPERTIES: Readonly<Record<LineContext, Properties>> = {
   unknown: { ...PLAN_PROPERTIES, ...SESSION_PROPERTIES },
 };
 
-/** Properties of training that a number or "?" follows: before a letter the word begins a movement (Bodyweight Squat). */
+/** Properties of training that a number or "?" follows: before a capital the word begins a movement (Bodyweight Squat). */
 export const NUMBER_PROPERTIES: ReadonlySet<string> = new Set([
   'effort',
   'lasted',
@@ -143,3 +147,25 @@ export const LINE_WORDS: ReadonlySet<string> = new Set([
   'week',
   'test',
 ]);
+
+/** Words of the notation that no name may be by itself, beside those that open a line. */
+const ITEM_WORDS = [
+  'tempo',
+  'setting',
+  'instead',
+  'drop',
+  'skipped',
+  'amrap',
+  'bw',
+  'pin',
+  'band',
+  'rpe',
+  'rir',
+  'rounds',
+];
+
+/** Words that are no name by themselves, lower case. */
+export const RESERVED_NAMES: ReadonlySet<string> = new Set([...LINE_WORDS, ...ITEM_WORDS]);
+
+/** Words that a name does not begin with: before a movement they say what its sets are for. */
+export const NAME_PREFIXES: ReadonlySet<string> = new Set(['warmup', 'warm-up', 'test', 'week']);

@@ -1,6 +1,9 @@
+import { printNumber } from '../units/number.ts';
+
 /** Past these a number cannot be meant. One table for reading and checks; the message names the limit. */
 export const LIMITS = {
   reps: { low: 0, high: 1000, unit: 'reps' },
+  plates: { low: 1, high: 1000, unit: 'plates' },
   sets: { low: 1, high: 50, unit: 'sets' },
   seconds: { low: 0, high: 24 * 3600, unit: '24 h', highText: '24 h' },
   metres: { low: 0, high: 500_000, unit: 'km', highText: '500 km' },
@@ -11,6 +14,7 @@ export const LIMITS = {
   watts: { low: 0, high: 2500, unit: 'W' },
   speed: { low: 0, high: 60, unit: 'km/h' },
   height: { low: 0, high: 500, unit: 'cm' },
+  bodyPercent: { low: 0, high: 100, unit: '%' },
   percent: { low: 0, high: 300, unit: '%' },
   pin: { low: 0, high: 100, unit: '' },
   rpe: { low: 0, high: 10, unit: '' },
@@ -22,7 +26,9 @@ export const LIMITS = {
   readiness: { low: 1, high: 5, unit: '' },
   sleep: { low: 0, high: 24, unit: 'h' },
   rounds: { low: 1, high: 200, unit: 'rounds' },
+  roundsDone: { low: 0, high: 1000, unit: 'rounds' },
   passes: { low: 1, high: 50, unit: 'passes' },
+  weekday: { low: 1, high: 7, unit: 'days a week' },
   weeks: { low: 1, high: 104, unit: 'weeks' },
 } as const satisfies Record<string, Limit>;
 
@@ -41,6 +47,6 @@ export function describeLimit(name: LimitName): string {
   const limit: Limit = LIMITS[name];
   const unit = limit.unit === '' || limit.unit === '%' ? limit.unit : ` ${limit.unit}`;
   const low = limit.lowText ?? String(limit.low);
-  const high = limit.highText ?? `${limit.high}${unit}`;
+  const high = limit.highText ?? `${printNumber(limit.high)}${unit}`;
   return `${low} to ${high}`;
 }

@@ -54,9 +54,12 @@ describe('the rule of ISO 8601: week 1 holds the first Thursday, Monday is 1', (
 });
 
 describe('week text', () => {
-  test.each(['2026-W47', '2026-W53', '2027-W01', '2025-W52'])('%s reads and prints the same', (text) => {
-    expect(printIsoWeek(parseIsoWeek(text)!)).toBe(text);
-  });
+  test.each(['2026-W47', '2026-W53', '2027-W01', '2025-W52', '0950-W07', '0001-W01'])(
+    '%s reads and prints the same',
+    (text) => {
+      expect(printIsoWeek(parseIsoWeek(text)!)).toBe(text);
+    },
+  );
 
   test.each([
     '2025-W53',

@@ -11,6 +11,7 @@ const repeat = (loads: readonly number[], times: number): number[] =>
   Array.from({ length: times }, () => loads).flat();
 
 const STEP = [...repeat([100], 21), ...repeat([200], 7)];
+const RISING = [...repeat([100], 7), ...repeat([200], 14), ...repeat([300], 7)];
 const FOUR_WEEKS = repeat([400, 0, 300, 0, 500, 0, 0], 4);
 
 describe('weights of Williams et al. 2017, seeded with the first day (computed)', () => {
@@ -56,6 +57,8 @@ describe('rolling means, for comparison (computed)', () => {
   test.each([
     ['coupled', STEP, 1.6],
     ['uncoupled', STEP, 2],
+    ['coupled', RISING, 1.5],
+    ['uncoupled', RISING, 1.8],
     ['coupled', FOUR_WEEKS, 1],
     ['uncoupled', FOUR_WEEKS, 1],
     ['coupled', [9999, ...STEP], 1.6],

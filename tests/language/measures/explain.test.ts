@@ -43,7 +43,7 @@ test('what was left out is named, and a method without a note has none', () => {
 });
 
 test("a coach's words cannot mark anything up", () => {
-  const label = '[Hop](command:x) *now* <b> `c` a_b | #1 ~~x~~ \\ &lt;\nnext';
+  const label = '[Hop](command:x) *now* <b> `c` a_b | #1 ~~x~~ \\ &lt; \n  next';
   const text = explain(
     toResult({ value: 1, unit: '', method: 'reps', inputs: [{ label, value: 1, unit: '' }] }),
   );

@@ -66,6 +66,11 @@ describe('closed forms of Fitz-Clarke, Morton & Banister 1991', () => {
   });
 });
 
+test('only the ratio of the two gains counts for the turning days', () => {
+  const doubled = { ...CUSTOMARY_CONSTANTS, fitnessGain: 2, fatigueGain: 4 };
+  expect(findTurningDays(doubled)).toEqual(findTurningDays());
+});
+
 test('the recursion is the sum of the definition, over earlier days and with today', () => {
   fc.assert(
     fc.property(fc.array(fc.integer({ min: 0, max: 900 }), { maxLength: 60 }), (loads) => {

@@ -86,6 +86,17 @@ describe('plates on each side', () => {
     expect(findPlatesPerSide(140_000, place)).toEqual([25_000, 25_000, 10_000]);
   });
 
+  test('of as many plates those that start heavier, though lighter ones end it', () => {
+    const plates = [
+      [10, 2],
+      [9, 2],
+      [8, 2],
+      [5, 4],
+      [3, 2],
+    ] as const;
+    expect(findPlatesPerSide(60_000, rack([20], plates))).toEqual([10_000, 5000, 5000]);
+  });
+
   test('an odd plate stays on the floor, and the same weight written twice adds up', () => {
     expect(findPlatesPerSide(30_000, rack([20], [[5, 1]]))).toBeUndefined();
     expect(findPlatesPerSide(40_000, rack([20], [[5, 3]]))).toBeUndefined();
@@ -131,15 +142,25 @@ describe('several bars', () => {
     expect(nearest.perSide).toEqual(perSide.map((plate) => plate * 1000));
   });
 
-  test('with equally many plates the heavier bar', () => {
-    const bars = rack(
+  test.each([
+    ['with equally many plates the heavier bar', 25, 20, [2.5]],
+    ['with fewer plates the lighter bar', 40, 15, [12.5]],
+  ])('%s, whatever their order', (_name, total, bar, perSide) => {
+    const plates = [
+      [12.5, 2],
+      [5, 4],
+      [2.5, 2],
+    ] as const;
+    for (const bars of [
       [15, 20],
-      [
-        [5, 2],
-        [2.5, 2],
-      ],
-    );
-    expect(findLoadable(25_000, bars)!.nearest).toEqual({ total: 25_000, bar: 20_000, perSide: [2500] });
+      [20, 15],
+    ]) {
+      expect(findLoadable(toGrams(total, 'kg'), rack(bars, plates))!.nearest).toEqual({
+        total: total * 1000,
+        bar: bar * 1000,
+        perSide: perSide.map((plate) => plate * 1000),
+      });
+    }
   });
 
   test('no bar, no answer', () => {
@@ -287,6 +308,7 @@ describe('single weights', () => {
 
   test('within the tolerance it is the same weight', () => {
     expect(findNearestWeight(22_679, [22_680], POUND_ROUNDING_GRAMS)!.fit).toBe('exact');
+    expect(findNearestWeight(22_660, [22_680], POUND_ROUNDING_GRAMS)!.fit).toBe('exact');
     expect(findNearestWeight(22_659, [22_680], POUND_ROUNDING_GRAMS)!.fit).toBe('under the lightest');
     expect(findNearestWeight(22_700, [22_680, 30_000], POUND_ROUNDING_GRAMS)!.fit).toBe('exact');
     expect(findNearestWeight(22_701, [22_680, 30_000], POUND_ROUNDING_GRAMS)!.fit).toBe('rounded');

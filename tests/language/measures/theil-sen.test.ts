@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { TheilSenRegression } from 'ml-regression-theil-sen';
 import * as library from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../../language/src/measures/least-squares.ts';
@@ -28,6 +29,11 @@ describe('the slope', () => {
     expect(fitTrend(WITH_OUTLIER)!.slope).toBeCloseTo(0.875, 10);
   });
 
+  test('a level series is 0, never -0, in either order', () => {
+    expect(fitTrend(series([5, 5], [0, 1]))!.slope).toBe(0);
+    expect(fitTrend(series([5, 5], [1, 0]))!.slope).toBe(0);
+  });
+
   test('pairs of equal x are skipped', () => {
     expect(fitTrend(series([1, 9, 3], [0, 0, 1]))!.slope).toBe(-2);
   });
@@ -52,6 +58,20 @@ describe("Sen's 95 %% interval, computed with scipy 1.17.1, stats.theilslopes", 
       0.6458333333333333,
       0,
       1.5,
+    ],
+    [
+      'ties in y that move both ends',
+      series([100, 102.5, 100, 105, 100, 105, 100, 102.5, 100]),
+      0,
+      -0.625,
+      0.625,
+    ],
+    [
+      'ties in x that move both ends',
+      series([115, 96, 94, 97, 129, 113, 122, 117, 116], [0, 1, 1, 2, 3, 3, 3, 3, 4]),
+      6.666666666666667,
+      -1,
+      16,
     ],
     ['all equal', series([7, 7, 7, 7, 7, 7]), 0, 0, 0],
     [
@@ -124,6 +144,26 @@ describe('on random data', () => {
         fc.pre(trend !== undefined);
         expect(trend.slope).toBeCloseTo(library.median(slopes), 9);
       }),
+    );
+  });
+
+  // Of an even number of values that library takes the lower one of the middle two; of an odd number there is one middle.
+  test('slope and intercept are those of ml-regression-theil-sen where the medians have one middle', () => {
+    fc.assert(
+      fc.property(points, (sample) => {
+        const pairs = sample.flatMap((first, index) =>
+          sample.slice(index + 1).filter(({ x }) => x !== first.x),
+        );
+        fc.pre(pairs.length % 2 === 1);
+        const other = new TheilSenRegression(
+          sample.map(({ x }) => x),
+          sample.map(({ y }) => y),
+        );
+        const trend = fitTrend(sample)!;
+        expect(trend.slope).toBeCloseTo(other.slope, 9);
+        if (sample.length % 2 === 1) expect(trend.intercept).toBeCloseTo(other.intercept, 9);
+      }),
+      { numRuns: 300 },
     );
   });
 

@@ -23,6 +23,7 @@ export const PlimsollTerminals = {
     TIME_UNIT: /s|min|h/,
     DISTANCE_UNIT: /m|km|yd|mi/,
     CALORIE_UNIT: /cal/,
+    PREFIX: /warm-?up|test/,
     LETTER: /[A-Z]/,
     LABEL: /[A-Z]\d{1,2}/,
     TITLE: /[a-z]+ [^\r\n]+/,
@@ -152,7 +153,6 @@ export type PlimsollKeywordNames =
     | "straight"
     | "superset"
     | "tempo"
-    | "test"
     | "then"
     | "time"
     | "to"
@@ -354,6 +354,7 @@ export interface AvoidLine extends langium.AstNode {
     readonly $container: Athlete;
     readonly $type: 'AvoidLine';
     date?: DateStamp;
+    isLimited: boolean;
     name?: Name;
     reason?: Text;
 }
@@ -361,6 +362,7 @@ export interface AvoidLine extends langium.AstNode {
 export const AvoidLine = {
     $type: 'AvoidLine',
     date: 'date',
+    isLimited: 'isLimited',
     name: 'name',
     reason: 'reason'
 } as const;
@@ -766,12 +768,12 @@ export function isDeloadShare(item: unknown): item is DeloadShare {
 export interface DoneLine extends langium.AstNode {
     readonly $container: Loose | Plan | Session | Unknown;
     readonly $type: 'DoneLine';
-    results: Array<DoneResult>;
+    result?: DoneResult;
 }
 
 export const DoneLine = {
     $type: 'DoneLine',
-    results: 'results'
+    result: 'result'
 } as const;
 
 export function isDoneLine(item: unknown): item is DoneLine {
@@ -894,12 +896,14 @@ export interface EveryKind extends langium.AstNode {
     readonly $container: BlockLine;
     readonly $type: 'EveryKind';
     interval?: Duration;
+    isLimited: boolean;
     total?: Duration;
 }
 
 export const EveryKind = {
     $type: 'EveryKind',
     interval: 'interval',
+    isLimited: 'isLimited',
     total: 'total'
 } as const;
 
@@ -1425,6 +1429,7 @@ export interface NumberLoad extends langium.AstNode {
     band: Array<string>;
     body: boolean;
     chain?: Mass;
+    each?: string;
     high?: string;
     implements?: string;
     low: string;
@@ -1442,6 +1447,7 @@ export const NumberLoad = {
     band: 'band',
     body: 'body',
     chain: 'chain',
+    each: 'each',
     high: 'high',
     implements: 'implements',
     low: 'low',
@@ -1565,12 +1571,14 @@ export interface PerSide extends langium.AstNode {
     readonly $type: 'PerSide';
     each?: 'each';
     other?: string;
+    word?: string;
 }
 
 export const PerSide = {
     $type: 'PerSide',
     each: 'each',
-    other: 'other'
+    other: 'other',
+    word: 'word'
 } as const;
 
 export function isPerSide(item: unknown): item is PerSide {
@@ -1769,16 +1777,14 @@ export interface Prefix extends langium.AstNode {
     readonly $container: MovementLine;
     readonly $type: 'Prefix';
     label?: string;
-    test: boolean;
-    warmup: boolean;
+    purpose?: string;
     week?: string;
 }
 
 export const Prefix = {
     $type: 'Prefix',
     label: 'label',
-    test: 'test',
-    warmup: 'warmup',
+    purpose: 'purpose',
     week: 'week'
 } as const;
 
@@ -1808,15 +1814,19 @@ export function isQuantity(item: unknown): item is Quantity {
 export interface Rating extends langium.AstNode {
     readonly $container: At | SetGroup;
     readonly $type: 'Rating';
+    distance?: string;
     high?: string;
     scale: 'hr' | 'rir' | 'rpe' | 'v';
+    time?: string;
     value?: string;
 }
 
 export const Rating = {
     $type: 'Rating',
+    distance: 'distance',
     high: 'high',
     scale: 'scale',
+    time: 'time',
     value: 'value'
 } as const;
 
@@ -2082,6 +2092,8 @@ export interface SessionHeader extends langium.AstNode {
     athletes: Array<Name>;
     clock?: string;
     date?: DateStamp;
+    isAt: boolean;
+    isPlanned: boolean;
     place?: Name;
     plan?: PlanReference;
 }
@@ -2091,6 +2103,8 @@ export const SessionHeader = {
     athletes: 'athletes',
     clock: 'clock',
     date: 'date',
+    isAt: 'isAt',
+    isPlanned: 'isPlanned',
     place: 'place',
     plan: 'plan'
 } as const;
@@ -2106,6 +2120,7 @@ export interface SetGroup extends langium.AstNode {
     at?: At;
     count?: string;
     drops: Array<Drop>;
+    isTimed: boolean;
     ratings: Array<Rating>;
     within?: Duration;
 }
@@ -2116,6 +2131,7 @@ export const SetGroup = {
     at: 'at',
     count: 'count',
     drops: 'drops',
+    isTimed: 'isTimed',
     ratings: 'ratings',
     within: 'within'
 } as const;
@@ -2300,13 +2316,13 @@ export interface StepModifier extends langium.AstNode {
     readonly $container: Cell;
     readonly $type: 'StepModifier';
     step: Step;
-    then: boolean;
+    whenFull: boolean;
 }
 
 export const StepModifier = {
     $type: 'StepModifier',
     step: 'step',
-    then: 'then'
+    whenFull: 'whenFull'
 } as const;
 
 export function isStepModifier(item: unknown): item is StepModifier {
@@ -2954,6 +2970,11 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                     name: AvoidLine.date,
                     optional: true
                 },
+                isLimited: {
+                    name: AvoidLine.isLimited,
+                    defaultValue: false,
+                    optional: true
+                },
                 name: {
                     name: AvoidLine.name,
                     optional: true
@@ -3275,9 +3296,8 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
         DoneLine: {
             name: DoneLine.$type,
             properties: {
-                results: {
-                    name: DoneLine.results,
-                    defaultValue: [],
+                result: {
+                    name: DoneLine.result,
                     optional: true
                 }
             },
@@ -3382,6 +3402,11 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
             properties: {
                 interval: {
                     name: EveryKind.interval,
+                    optional: true
+                },
+                isLimited: {
+                    name: EveryKind.isLimited,
+                    defaultValue: false,
                     optional: true
                 },
                 total: {
@@ -3799,6 +3824,10 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                     name: NumberLoad.chain,
                     optional: true
                 },
+                each: {
+                    name: NumberLoad.each,
+                    optional: true
+                },
                 high: {
                     name: NumberLoad.high,
                     optional: true
@@ -3931,6 +3960,10 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                 },
                 other: {
                     name: PerSide.other,
+                    optional: true
+                },
+                word: {
+                    name: PerSide.word,
                     optional: true
                 }
             },
@@ -4085,14 +4118,8 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                     name: Prefix.label,
                     optional: true
                 },
-                test: {
-                    name: Prefix.test,
-                    defaultValue: false,
-                    optional: true
-                },
-                warmup: {
-                    name: Prefix.warmup,
-                    defaultValue: false,
+                purpose: {
+                    name: Prefix.purpose,
                     optional: true
                 },
                 week: {
@@ -4123,12 +4150,20 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
         Rating: {
             name: Rating.$type,
             properties: {
+                distance: {
+                    name: Rating.distance,
+                    optional: true
+                },
                 high: {
                     name: Rating.high,
                     optional: true
                 },
                 scale: {
                     name: Rating.scale
+                },
+                time: {
+                    name: Rating.time,
+                    optional: true
                 },
                 value: {
                     name: Rating.value,
@@ -4374,6 +4409,16 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                     name: SessionHeader.date,
                     optional: true
                 },
+                isAt: {
+                    name: SessionHeader.isAt,
+                    defaultValue: false,
+                    optional: true
+                },
+                isPlanned: {
+                    name: SessionHeader.isPlanned,
+                    defaultValue: false,
+                    optional: true
+                },
                 place: {
                     name: SessionHeader.place,
                     optional: true
@@ -4402,6 +4447,11 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                 drops: {
                     name: SetGroup.drops,
                     defaultValue: [],
+                    optional: true
+                },
+                isTimed: {
+                    name: SetGroup.isTimed,
+                    defaultValue: false,
                     optional: true
                 },
                 ratings: {
@@ -4548,8 +4598,8 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                 step: {
                     name: StepModifier.step
                 },
-                then: {
-                    name: StepModifier.then,
+                whenFull: {
+                    name: StepModifier.whenFull,
                     defaultValue: false,
                     optional: true
                 }

@@ -1,0 +1,123 @@
+import { toDayNumber } from '../calendar/iso-date.ts';
+import type { AthleteEntry, SessionEntry } from '../model/entry.ts';
+import type { Problem, Span } from '../model/source.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Practice } from '../practice/practice.ts';
+import { type CheckContext, joinWords, listLines, problem } from './check-context.ts';
+import { findHistory } from './training-history.ts';
+
+/** Years of age below which an athlete counts as young. */
+const ADULT_AGE = 18;
+/** Of 10: from here on pain counts as moderate. */
+const MODERATE_PAIN = 4;
+/** Days without a session after which a return begins lower. */
+const LAYOFF_DAYS = 14;
+/** Days that a health screening is valid. */
+const SCREENING_DAYS = 365;
+const SIGNS = /\b(?:chest|heart|faint\w*|dizz\w*|breath\w*|blackout)\b/i;
+
+/** Who is under age for the whole year, as far as the year of birth tells. Said once, where the athlete is defined. */
+export function* checkYouth(entry: AthleteEntry, { today }: CheckContext): Iterable<Problem> {
+  if (!entry.name || !isYoung(entry, today)) return;
+  const message = `${entry.name.text} is under ${ADULT_AGE}: qualified supervision, light loads, technique first; ask a licensed practitioner before any max`;
+  yield problem('caution-youth', entry.name.span, message);
+}
+
+function isYoung({ born }: AthleteEntry, date: string): boolean {
+  return born !== undefined && Number(date.slice(0, 4)) - born < ADULT_AGE;
+}
+
+/** The worst pain of a session, where it is moderate or more, or where its place is a sign to stop. */
+export function* checkPain(entry: SessionEntry): Iterable<Problem> {
+  const pains = [...entry.pains, ...listLines(entry).flatMap(({ line }) => listLinePains(line))];
+  const sign = pains.find(({ where, score }) => score > 0 && where !== undefined && SIGNS.test(where));
+  if (sign) {
+    const message = `Pain ${sign.score}, ${sign.where}: stop and seek medical help on chest pain, fainting or unusual breathlessness`;
+    yield problem('caution-pain', sign.span, message);
+    return;
+  }
+  const worst = pains.reduce<Pain | undefined>(
+    (most, pain) => (pain.score > (most?.score ?? 0) ? pain : most),
+    undefined,
+  );
+  if (!worst || worst.score < MODERATE_PAIN) return;
+  const where = worst.where ? `, ${worst.where}` : '';
+  const message = `Pain ${worst.score} of 10${where}: leave out what brings it on, and ask a licensed practitioner before loading it again`;
+  yield problem('caution-pain', worst.span, message);
+}
+
+interface Pain {
+  readonly score: number;
+  readonly where?: string;
+  readonly span: Span;
+}
+
+function listLinePains({ modifiers, cells }: ReturnType<typeof listLines>[number]['line']): Pain[] {
+  const all = [...modifiers, ...cells.flatMap((cell) => cell.modifiers)];
+  return all.filter((modifier) => modifier.kind === 'pain');
+}
+
+/** The first test of a max with a load: what to see to, and whose screening is due. */
+export function* checkMaxTest(entry: SessionEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {
+  const test = listLines(entry).find(
+    (blockLine) =>
+      blockLine.line.purpose === 'test' &&
+      blockLine.line.cells.some(({ sets }) => sets.some(({ load }) => load?.kind === 'mass')),
+  );
+  if (!test) return;
+  const athletes = practice.recordsOf(uri, { entry, line }).flatMap(({ athlete, day, date }) => {
+    const defined = practice.findAthlete(athlete);
+    return defined ? [{ ...defined, day, date }] : [];
+  });
+  const young = athletes.filter((athlete) => isYoung(athlete.entry, athlete.date));
+  const unscreened = athletes.filter(({ entry: { screened }, day }) => !isScreened(screened, day));
+  const who = (some: readonly { readonly name: string }[]) =>
+    joinWords(
+      some.map(({ name }) => name),
+      'and',
+    );
+  const more = [
+    young.length > 0 ? `${who(young)} under ${ADULT_AGE}: qualified supervision only` : '',
+    unscreened.length > 0 ? `no health screening of ${who(unscreened)} in the 12 months before` : '',
+  ].filter((part) => part !== '');
+  const usual = 'A max test: rested, in steps, with a spotter or safeties, stopped at any pain';
+  const advice = [usual, ...more, 'in doubt ask a licensed practitioner'].join('; ');
+  yield problem('caution-max-test', test.line.name.span, advice);
+}
+
+function isScreened(screened: AthleteEntry['screened'], day: number): boolean {
+  return screened.some(({ date }) => {
+    const since = day - toDayNumber(date);
+    return since >= 0 && since <= SCREENING_DAYS;
+  });
+}
+
+/** The first session after more than two weeks without one. */
+export function* checkLayoff(entry: SessionEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {
+  if (entry.missed || !entry.date) return;
+  const back = practice.recordsOf(uri, { entry, line }).flatMap(({ athlete, day }) => {
+    const before = findSessionBefore(entry, athlete, practice);
+    const days = before ? day - before.day : 0;
+    return days > LAYOFF_DAYS ? [{ name: practice.athleteName(athlete), days }] : [];
+  });
+  if (back.length === 0) return;
+  const days = Math.max(...back.map((each) => each.days));
+  const names = joinWords(
+    back.map(({ name }) => name).filter((name) => name !== ''),
+    'and',
+  );
+  const who = names === '' ? 'The' : `${names}: the`;
+  const message = `${who} first session in ${days} days: begin with less load and fewer sets and build up; after illness or injury ask a licensed practitioner`;
+  yield problem('caution-layoff', entry.date.span, message);
+}
+
+function findSessionBefore(
+  entry: SessionEntry,
+  athlete: string,
+  practice: Practice,
+): SessionRecord | undefined {
+  const { records, positions } = findHistory(practice, athlete);
+  let at = (positions.get(entry) ?? 0) - 1;
+  while (at >= 0 && records[at]!.entry.missed) at--;
+  return records[at];
+}

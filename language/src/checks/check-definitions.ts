@@ -1,0 +1,38 @@
+import type { Entry } from '../model/entry.ts';
+import type { Problem, Written } from '../model/source.ts';
+import { foldName } from '../text/names.ts';
+import { type CheckContext, problem } from './check-context.ts';
+
+/** Names and other spellings that an earlier definition has. To replace a built-in movement is what `exercise` is for. */
+export function* checkDefinedTwice(entry: Entry, { practice, uri, line }: CheckContext): Iterable<Problem> {
+  if (entry.kind === 'units' || entry.kind === 'session' || entry.kind === 'unknown' || !entry.name) return;
+  const spellings: readonly Written[] =
+    entry.kind === 'exercise' ? [entry.name, ...entry.also] : [entry.name];
+  for (const spelling of spellings) {
+    const [first] = practice.findAllDefined(entry.kind, spelling.text);
+    if (!first || first.entry === entry) continue;
+    const place = describePlace(first.uri, first.line, uri);
+    const other = foldName(first.name) === foldName(spelling.text) ? '' : ` as ${first.name}`;
+    const where = first.uri === uri && first.line < line ? `above, in line ${first.line + 1}` : place;
+    yield problem(
+      'defined-twice',
+      spelling.span,
+      `${spelling.text} is defined${other} ${where}, and that definition counts: keep one of them`,
+    );
+  }
+}
+
+/** `in athletes.plim, line 4`; the file is left out where it is the same one. */
+export function describePlace(uri: string, line: number, from: string): string {
+  if (uri === from) return `in line ${line + 1}`;
+  const file = uri.slice(uri.lastIndexOf('/') + 1);
+  return `in ${safeDecode(file)}, line ${line + 1}`;
+}
+
+function safeDecode(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}

@@ -1,0 +1,195 @@
+import type { IsoDate } from '../calendar/iso-date.ts';
+import { SessionWorks } from '../measures/session-work.ts';
+import type { Entry, SessionEntry } from '../model/entry.ts';
+import type { Problem } from '../model/source.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Practice } from '../practice/practice.ts';
+import type { ReadFile } from '../reading/read-file.ts';
+import { checkAvoid } from './check-avoid.ts';
+import {
+  checkAway,
+  checkFuture,
+  checkOrder,
+  checkTwice,
+  checkWhose,
+  type FileProblem,
+} from './check-calendar.ts';
+import { checkLayoff, checkMaxTest, checkPain, checkYouth } from './check-cautions.ts';
+import type { CheckContext } from './check-context.ts';
+import { checkDefinedTwice } from './check-definitions.ts';
+import { checkLoadJump } from './check-load-jump.ts';
+import { checkNames } from './check-names.ts';
+import { checkNoLoad } from './check-no-load.ts';
+import { checkOneBar } from './check-one-bar.ts';
+import { checkOneOrTwo } from './check-one-or-two.ts';
+import { checkPlace } from './check-place.ts';
+import { checkPlanDay } from './check-plan-day.ts';
+import { checkRareNames } from './check-rare-names.ts';
+import { checkStrays } from './check-strays.ts';
+import { checkWeekJump } from './check-week-jump.ts';
+import { checkEntry } from './entry-checks.ts';
+
+export type { FileProblem } from './check-calendar.ts';
+
+type Check<E extends Entry> = (entry: E, context: CheckContext) => Iterable<Problem>;
+
+/** What rests on an entry and on definitions: for every entry, and for some kinds beside that. */
+const EVERY: readonly Check<Entry>[] = [checkNames, checkStrays, checkDefinedTwice, checkOneOrTwo];
+const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, { kind: K }>>[] } = {
+  athlete: [checkYouth],
+  plan: [checkPlace, checkOneBar, checkAvoid],
+  session: [
+    checkPlace,
+    checkOneBar,
+    checkAvoid,
+    checkWhose,
+    checkFuture,
+    checkAway,
+    checkPlanDay,
+    checkPain,
+    checkMaxTest,
+  ],
+};
+
+/** What rests on the athlete's other sessions too. */
+const BY_HISTORY: readonly Check<SessionEntry>[] = [
+  checkTwice,
+  checkNoLoad,
+  checkLoadJump,
+  checkWeekJump,
+  checkLayoff,
+];
+
+export interface CheckOptions {
+  readonly today: IsoDate;
+  /** Those of the caller, where it has sums of sessions already. */
+  readonly works?: SessionWorks;
+}
+
+const worksByPractice = new WeakMap<Practice, SessionWorks>();
+
+function findWorks(practice: Practice): SessionWorks {
+  const works = worksByPractice.get(practice) ?? new SessionWorks(practice);
+  worksByPractice.set(practice, works);
+  return works;
+}
+
+/**
+ * All that is wrong or worth telling in one file, by place: what reading found, what each entry shows by itself, and
+ * what other entries and files make of it. Lines that say `# ignore code` keep quiet about that code.
+ */
+export function checkFile(
+  practice: Practice,
+  uri: string,
+  { today, works = findWorks(practice) }: CheckOptions,
+): readonly FileProblem[] {
+  const file = practice.file(uri);
+  if (!file) return [];
+  const found = file.model.entries.flatMap(({ entry, line }) =>
+    place(line, checkOnce(entry, { practice, uri, line, today, works })),
+  );
+  return arrange(file, [
+    ...found,
+    ...checkOrder(practice, file.model),
+    ...checkRareNames(practice, file.model),
+  ]);
+}
+
+/** What a file shows by itself, by place: all that can be said until the other files are read. */
+export function checkFileAlone(practice: Practice, uri: string): readonly FileProblem[] {
+  const file = practice.file(uri);
+  if (!file) return [];
+  return arrange(
+    file,
+    file.model.entries.flatMap(({ entry, line }) => place(line, listOwn(entry))),
+  );
+}
+
+function place(entryLine: number, problems: readonly Problem[]): FileProblem[] {
+  return problems.map((problem) => ({ entryLine, problem }));
+}
+
+/** Without what is ignored, in order of place. */
+function arrange(file: ReadFile, found: readonly FileProblem[]): FileProblem[] {
+  const ignored = listIgnored(file);
+  return found
+    .filter((each) => !ignored.get(lineOf(each))?.has(each.problem.code))
+    .sort((a, b) => lineOf(a) - lineOf(b) || a.problem.span.start - b.problem.span.start);
+}
+
+const ownByEntry = new WeakMap<Entry, readonly Problem[]>();
+
+/** What reading an entry found, and what it shows by itself. */
+function listOwn(entry: Entry): readonly Problem[] {
+  const known = ownByEntry.get(entry) ?? [...entry.problems, ...checkEntry(entry)];
+  ownByEntry.set(entry, known);
+  return known;
+}
+
+/** Problems of an entry and what they rest on: while that is the same, so are they. */
+interface Known {
+  readonly version: number;
+  readonly today: IsoDate;
+  readonly line: number;
+  readonly problems: readonly Problem[];
+  readonly histories: readonly (readonly SessionRecord[])[];
+  readonly historyProblems: readonly Problem[];
+}
+
+const knownByPractice = new WeakMap<Practice, WeakMap<Entry, Known>>();
+
+/** An entry's model belongs to one file, so that the file needs no comparing. */
+function checkOnce(entry: Entry, context: CheckContext): readonly Problem[] {
+  const { practice, line, today } = context;
+  const entries = knownByPractice.get(practice) ?? new WeakMap<Entry, Known>();
+  knownByPractice.set(practice, entries);
+  const before = entries.get(entry);
+  const version = practice.definitionsVersion;
+  const same =
+    before?.version === version && before.today === today && before.line === line ? before : undefined;
+  const histories = listHistories(entry, context);
+  const sameHistories = same?.histories.every((history, index) => history === histories[index]);
+  if (same && sameHistories) return joinProblems(same);
+  const known: Known = {
+    version,
+    today,
+    line,
+    problems: same?.problems ?? checkDefined(entry, context),
+    histories,
+    historyProblems:
+      entry.kind === 'session' ? BY_HISTORY.flatMap((check) => [...check(entry, context)]) : [],
+  };
+  entries.set(entry, known);
+  return joinProblems(known);
+}
+
+function joinProblems({ problems, historyProblems }: Known): readonly Problem[] {
+  return historyProblems.length === 0 ? problems : [...problems, ...historyProblems];
+}
+
+function listHistories(entry: Entry, { practice, uri, line }: CheckContext): (readonly SessionRecord[])[] {
+  if (entry.kind !== 'session') return [];
+  return practice.recordsOf(uri, { entry, line }).map(({ athlete }) => practice.sessionsOf(athlete));
+}
+
+function checkDefined(entry: Entry, context: CheckContext): Problem[] {
+  const own = (BY_KIND[entry.kind] ?? []) as readonly Check<Entry>[];
+  return [...listOwn(entry), ...[...EVERY, ...own].flatMap((check) => [...check(entry, context)])];
+}
+
+/** Codes by line of the file. A comment alone on its line speaks for the line below. */
+function listIgnored({ model, lines }: ReadFile): Map<number, Set<string>> {
+  const ignored = new Map<number, Set<string>>();
+  for (const { line: entryLine, entry } of model.entries) {
+    for (const { line, codes } of entry.ignores) {
+      const at = entryLine + line;
+      const target = /^\s*#/.test(lines[at] ?? '') ? at + 1 : at;
+      ignored.set(target, new Set([...(ignored.get(target) ?? []), ...codes]));
+    }
+  }
+  return ignored;
+}
+
+function lineOf({ entryLine, problem }: FileProblem): number {
+  return entryLine + problem.span.line;
+}

@@ -1,0 +1,58 @@
+import type { SessionEntry } from '../model/entry.ts';
+import type { SetGroup } from '../model/quantity.ts';
+import type { Fix, Problem } from '../model/source.ts';
+import { implementOf, type Movement, workOf } from '../practice/movement.ts';
+import { type CheckContext, isPreparation, listLines, problem } from './check-context.ts';
+import { findHistory } from './training-history.ts';
+import { printMassLoad } from './written-masses.ts';
+
+/** Working sets without any load where the movement is done with a bar, dumbbells, kettlebells or a machine. */
+export function* checkNoLoad(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
+  for (const blockLine of listLines(entry)) {
+    const { line } = blockLine;
+    const movement = context.practice.findMovement(line.name.text);
+    if (!movement || isPreparation(blockLine) || line.broken || !isLoaded(movement)) continue;
+    for (const [index, cell] of line.cells.entries()) {
+      const last = cell.sets.findLast(isDone);
+      if (!last || cell.sets.some((set) => set.load || set.loadSpan)) continue;
+      const loads = [findLastLoad(entry, index, movement, context), '?'];
+      yield problem(
+        'no-load',
+        last.amountSpan,
+        `${movement.name} has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it`,
+        loads.map((load) => (load === undefined ? undefined : addLoad(last, load))),
+      );
+    }
+  }
+}
+
+function isLoaded(movement: Movement): boolean {
+  const work = workOf(movement);
+  const share = movement.entry.bodyShare !== undefined;
+  return implementOf(movement) !== 'none' && !share && (work === 'strength' || work === 'carry');
+}
+
+function isDone({ amount }: SetGroup): boolean {
+  return amount !== undefined && amount.kind !== 'skipped' && amount.kind !== 'unrecorded';
+}
+
+function addLoad(set: SetGroup, load: string): Fix {
+  const { line, end } = set.within || set.drops.length > 0 ? set.span : set.amountSpan;
+  return { title: `Add @ ${load}`, edits: [{ span: { line, start: end, end }, newText: ` @ ${load}` }] };
+}
+
+/** What the athlete last used for the movement before this session. */
+function findLastLoad(
+  entry: SessionEntry,
+  cell: number,
+  movement: Movement,
+  { practice, uri, line }: CheckContext,
+): string | undefined {
+  const record = practice.recordsOf(uri, { entry, line })[cell];
+  if (!record) return undefined;
+  const { movements, positions } = findHistory(practice, record.athlete);
+  const position = positions.get(entry) ?? 0;
+  const last = movements.get(movement.key)?.findLast((day) => day.position < position);
+  const load = last?.sets.at(-1)?.load;
+  return load && !load.chain && !load.band ? printMassLoad(load) : undefined;
+}

@@ -1,0 +1,104 @@
+import type { MovementLine, PlanEntry, SessionEntry } from '../model/entry.ts';
+import type { Mass, MassLoad } from '../model/quantity.ts';
+import type { Fix, Problem, Span } from '../model/source.ts';
+import type { Place } from '../practice/athlete.ts';
+import type { Movement } from '../practice/movement.ts';
+import { replaceBy } from '../reading/line-reading.ts';
+import { fromGrams, printMass } from '../units/mass.ts';
+import { roundTo } from '../units/number.ts';
+import { type CheckContext, isPreparation, joinWords, listLines, problem } from './check-context.ts';
+import { findNearestMass, hasEquipment, hasInventory, type NearestMass, type Weight } from './inventory.ts';
+import { listMasses, printMassLoad, printPlain, type WrittenMass } from './written-masses.ts';
+
+/** Loads that a place cannot make, and movements that it has not the equipment for. */
+export function* checkPlace(entry: SessionEntry | PlanEntry, { practice }: CheckContext): Iterable<Problem> {
+  const place = entry.place && practice.findPlace(entry.place.text);
+  if (!place || !hasInventory(place.entry)) return;
+  const named = new Set<string>();
+  for (const { block, line } of listLines(entry)) {
+    const movement = practice.findMovement(line.name.text);
+    if (!movement) continue;
+    // A warm-up takes what is at hand.
+    const lacking = isPreparation({ block, line }) ? [] : findLacking(place, movement, line);
+    // Said once for each movement, where it first stands.
+    if (lacking.length > 0 && !named.has(movement.key)) {
+      named.add(movement.key);
+      const what = joinWords(lacking, 'or');
+      yield problem(
+        'lacks-equipment',
+        line.name.span,
+        `${place.name} has no ${what} for ${movement.name}: add to the place what is there, or choose another movement`,
+      );
+    }
+    const masses = listMasses(line.cells);
+    const hasBare = masses.some(({ set }) => !/\p{L}{2}/u.test(set.loadText));
+    for (const mass of masses) yield* checkMass(place, movement, mass, hasBare);
+  }
+}
+
+/** A thing whose setting is written (`setting box 40 cm`) is there, whatever the list says. */
+function findLacking(place: Place, movement: Movement, { modifiers, cells }: MovementLine): string[] {
+  const settings = [...modifiers, ...cells.flatMap((cell) => cell.modifiers)].flatMap((modifier) =>
+    modifier.kind === 'setting' ? [modifier.text.toLowerCase()] : [],
+  );
+  return movement.entry.needs
+    .map(({ text }) => text)
+    .filter((need) => !hasEquipment(place.entry, need, movement))
+    .filter((need) => !settings.some((setting) => setting.includes(need.toLowerCase())));
+}
+
+function* checkMass(
+  place: Place,
+  movement: Movement,
+  { set, load }: WrittenMass,
+  hasBare: boolean,
+): Iterable<Problem> {
+  if (load.high) return;
+  for (const mass of load.other ? [load.mass, load.other] : [load.mass]) {
+    const nearest = findNearestMass(place.entry, movement, mass);
+    if (!nearest || nearest.fits) continue;
+    const offered = [nearest.below, nearest.above].filter((weight) => weight !== undefined);
+    yield problem(
+      'not-loadable',
+      set.loadSpan,
+      `${place.name} cannot load ${describe(mass, load)}: ${describeNearest(nearest)}`,
+      offered.map((weight) => replaceMass(weight, mass, load, set.loadSpan, hasBare)),
+    );
+    return;
+  }
+  if (load.implements === 2 && !load.other && isSoldSingly(place, movement, load.mass)) {
+    const message = `${place.name} has each dumbbell once, and ${printMassLoad(load)} needs two of a weight`;
+    yield problem('not-loadable', set.loadSpan, message);
+  }
+}
+
+function describe(mass: Mass, load: MassLoad): string {
+  return load.other ? printMass(mass.grams, mass.unit) : printMassLoad(load);
+}
+
+function describeNearest({ below, above }: NearestMass): string {
+  const print = ({ grams, unit }: Weight): string => printMass(grams, unit);
+  if (below && above) return `the nearest are ${print(below)} and ${print(above)}`;
+  return below ? `the heaviest is ${print(below)}` : `the lightest is ${print(above!)}`;
+}
+
+/** No fix where it would bring a second unit to a line with bare numbers, or cut off chains. */
+function replaceMass(
+  { grams, unit }: Weight,
+  mass: Mass,
+  load: MassLoad,
+  span: Span,
+  hasBare: boolean,
+): Fix | undefined {
+  if (load.other || load.chain || load.band || (unit !== mass.unit && hasBare)) return undefined;
+  const times = load.implements === 2 ? '2x' : '';
+  return replaceBy(span, `${times}${printPlain(roundTo(fromGrams(grams, unit), 2))} ${unit}`);
+}
+
+function isSoldSingly({ entry }: Place, movement: Movement, mass: Mass): boolean {
+  if (!movement.entry.needs.some(({ text }) => text.toLowerCase() === 'dumbbell')) return false;
+  const holding = entry.dumbbells.filter(
+    ({ low, high }) => low.grams <= mass.grams && mass.grams <= high.grams,
+  );
+  return holding.length > 0 && holding.every(({ sold }) => sold === 'singles');
+}

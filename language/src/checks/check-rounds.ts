@@ -1,0 +1,113 @@
+import type { Block, Entry, MovementLine, SessionEntry } from '../model/entry.ts';
+import type { Cell } from '../model/quantity.ts';
+import type { Fix, Problem, Span } from '../model/source.ts';
+import { printDone } from '../printing/print-block.ts';
+import { addAfter, replaceBy, spanBetween } from '../reading/line-reading.ts';
+import { printClock } from '../units/duration.ts';
+import { listBlocks, problem } from './check-context.ts';
+
+/** Sets and times that do not fit the rounds of their block, and ends that do not fit its header. */
+export function* checkRounds(entry: Entry): Iterable<Problem> {
+  for (const block of listBlocks(entry)) {
+    yield* checkDone(block);
+    if (block.rounds === undefined) continue;
+    for (const line of block.lines) yield* checkLine(block, line);
+    yield* checkTimes(block);
+  }
+}
+
+/** How many numbers may stand for rounds: one for each round or for each pass, of all or of those that were done. */
+function listCounts({ rounds, passes, done }: Block): number[] {
+  const begun = done?.rounds === undefined ? [] : [done.rounds, done.rounds + (done.plus.length > 0 ? 1 : 0)];
+  return [rounds!, ...begun].flatMap((count) => [count, count * passes]);
+}
+
+function* checkLine(block: Block, line: MovementLine): Iterable<Problem> {
+  // Lines that take turns have one set for each of their turns.
+  if (line.purpose === 'warmup' || line.broken || block.alternating) return;
+  const counts = listCounts(block);
+  for (const cell of line.cells) {
+    const count = cell.sets.reduce((sum, set) => sum + set.count, 0);
+    if (count < 2 || counts.includes(count)) continue;
+    const span = spanBetween(cell.sets[0]!.span, cell.sets.at(-1)!.span);
+    const rounds = block.rounds!;
+    const message = `${count} sets for ${describeRounds(block)}: write one that is the same in every round, or ${rounds}`;
+    yield problem('round-count', span, message, [addUnrecorded(cell, rounds - count)]);
+  }
+}
+
+function describeRounds({ rounds, passes }: Block): string {
+  const counted = rounds === 1 ? '1 round' : `${rounds} rounds`;
+  return passes > 1 ? `${counted} x ${passes} passes` : counted;
+}
+
+/** Makes the missing rounds ones that nobody recorded; where a load is shared, before it. */
+function addUnrecorded(cell: Cell, missing: number): Fix | undefined {
+  const last = cell.sets.at(-1)!;
+  const loaded = cell.sets.filter((set) => set.loadSpan).length;
+  const alone = loaded === 0 || (loaded === 1 && last.loadSpan !== undefined && last.ratings.length === 0);
+  if (missing < 1) return undefined;
+  const place = alone && last.drops.length === 0 ? last.amountSpan : last.span;
+  const mark = alone && last.drops.length === 0 ? ', ?' : ', ? @ ?';
+  return addAfter(place, mark.repeat(missing), describeMissing(mark.slice(2), missing));
+}
+
+function describeMissing(mark: string, missing: number): string {
+  return `Add ${mark} for ${missing === 1 ? 'a round' : `${missing} rounds`}`;
+}
+
+function* checkTimes(block: Block): Iterable<Problem> {
+  const counts = listCounts(block);
+  if (!block.timesSpan || block.times.every((times) => counts.includes(times.length))) return;
+  const wrong = block.times.find((times) => !counts.includes(times.length))!;
+  const missing = block.rounds! - wrong.length;
+  const fixes =
+    block.times.length === 1 && missing > 0
+      ? [addAfter(block.timesSpan, ', ?'.repeat(missing), describeMissing('?', missing))]
+      : [];
+  const times = wrong.length === 1 ? '1 time' : `${wrong.length} times`;
+  const message = `${times} for ${describeRounds(block)}: write one for each round, and ? for one that was not taken`;
+  yield problem('time-count', block.timesSpan, message, fixes);
+}
+
+function* checkDone({ kind, rounds, cap, done }: Block): Iterable<Problem> {
+  if (!done) return;
+  const report = (message: string, fixes: readonly Fix[] = []): Problem =>
+    problem('done-mismatch', done.span, message, fixes);
+  if (done.seconds !== undefined && kind === 'amrap') {
+    yield report('An amrap ends by its clock: write what was done in it, such as done 4 rounds + 5');
+  }
+  if (done.seconds !== undefined && cap !== undefined && done.seconds > cap) {
+    yield report(`${printClock(done.seconds)} is past the cap of ${printClock(cap)}`);
+  }
+  if (rounds !== undefined && done.of !== undefined && done.of !== rounds) {
+    yield report(`The block has ${rounds} rounds, not ${done.of}`, [
+      replaceBy(done.span, printDone({ ...done, of: rounds })),
+    ]);
+  }
+  const most = done.of ?? (kind === 'amrap' ? undefined : rounds);
+  if (most !== undefined && done.rounds !== undefined && done.rounds > most) {
+    yield report(`${done.rounds} rounds done are more than the ${most} that there were`);
+  }
+}
+
+/** In a group each `|` separates one athlete; one value is for all. */
+export function* checkCells(entry: SessionEntry): Iterable<Problem> {
+  const athletes = Math.max(1, entry.athletes.length);
+  for (const { span, count } of listCells(entry)) {
+    if (count < 2 || count === athletes) continue;
+    const message =
+      athletes === 1
+        ? 'A | separates the athletes of a group, and this session has one athlete: sets are separated by commas'
+        : `${count} values between | for ${athletes} athletes: write one for all, or one for each`;
+    yield problem('cell-count', span, message);
+  }
+}
+
+function* listCells({ blocks, efforts, lasted }: SessionEntry): Iterable<{ span: Span; count: number }> {
+  for (const block of blocks) {
+    for (const line of block.lines) yield { span: line.span, count: line.cells.length };
+    if (block.timesSpan) yield { span: block.timesSpan, count: block.times.length };
+  }
+  for (const each of [efforts, lasted]) if (each) yield { span: each.span, count: each.values.length };
+}

@@ -1,0 +1,79 @@
+import type { Block } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Movement } from '../practice/movement.ts';
+import { countRounds, type ExpandedSet, expandBlock } from './expand-sets.ts';
+import { computeSetWork } from './set-work.ts';
+import { addWork, NO_WORK, type Work } from './work.ts';
+
+/** What the work of a session rests on beside the session itself. */
+export interface WorkContext {
+  readonly findMovement: (name: string) => Movement | undefined;
+  /** Grams, as of the last weigh-in. */
+  readonly bodyMass: number | undefined;
+  readonly sex?: 'female' | 'male';
+}
+
+export interface SetWork {
+  readonly set: ExpandedSet;
+  readonly work: Work;
+}
+
+/** One athlete's work in one block. Warm-up sets and blocks are done but enter no working sum. */
+export interface BlockWork {
+  readonly block: Block;
+  readonly sets: readonly SetWork[];
+  /** Working sums. */
+  readonly total: Work;
+  /** Working sums of each round, where the block has rounds. */
+  readonly rounds: readonly Work[];
+  readonly roundCount: number | undefined;
+}
+
+const QUIET_BLOCKS: ReadonlySet<Block['kind']> = new Set(['warmup', 'cooldown']);
+
+export function isWorking(set: ExpandedSet, block: Block): boolean {
+  return !QUIET_BLOCKS.has(block.kind) && set.line.purpose !== 'warmup';
+}
+
+export function computeBlockWork(
+  block: Block,
+  record: Pick<SessionRecord, 'index'>,
+  context: WorkContext,
+): BlockWork {
+  const sets = expandBlock(block, record.index).map((set): SetWork => {
+    const movement = context.findMovement(set.line.name.text);
+    const { bodyMass, sex } = context;
+    return {
+      set,
+      work: computeSetWork(set, { movement, blockKind: block.kind, bodyMass, ...(sex && { sex }) }),
+    };
+  });
+  const working = sets.filter(({ set }) => isWorking(set, block));
+  const roundCount = countRounds(block);
+  const rounds: Work[] = [];
+  for (const { set, work } of working) {
+    if (set.round === undefined) continue;
+    rounds[set.round] = rounds[set.round] ? addWork([rounds[set.round]!, work]) : work;
+  }
+  const broken = block.lines
+    .filter((line) => line.broken)
+    .map(
+      (line): Work => ({
+        ...NO_WORK,
+        atLeast: true,
+        omitted: [{ what: line.name.text, why: 'part of the line could not be read' }],
+      }),
+    );
+  const unknownRounds: Work[] =
+    block.kind === 'amrap' && roundCount === undefined && block.lines.length > 0
+      ? [
+          {
+            ...NO_WORK,
+            atLeast: true,
+            omitted: [{ what: 'amrap', why: 'its rounds are not written (done 4 rounds + 5)' }],
+          },
+        ]
+      : [];
+  const total = addWork([NO_WORK, ...working.map(({ work }) => work), ...broken, ...unknownRounds]);
+  return { block, sets, total, rounds: Array.from(rounds, (work) => work ?? NO_WORK), roundCount };
+}

@@ -1,0 +1,117 @@
+import type { Block, MovementLine } from '../model/entry.ts';
+import type { Amount, Cell, Quantity, SetGroup } from '../model/quantity.ts';
+
+/** One set as done: `3x5` gives three, a line of a circuit one for each round and pass. */
+export interface ExpandedSet {
+  readonly line: MovementLine;
+  readonly group: SetGroup;
+  /** Which written group of its cell, from 0. */
+  readonly groupIndex: number;
+  /** The group's amount, or what was done of it in a part round. */
+  readonly amount: Amount | undefined;
+  /** The round it was done in, from 0; absent where the block has none. */
+  readonly round?: number;
+  /** Begun but not finished when a block ended: its reps count, the set does not. */
+  readonly unfinished: boolean;
+}
+
+/** Kinds of block whose lines are done round by round. */
+const ROUND_KINDS: ReadonlySet<Block['kind']> = new Set([
+  'circuit',
+  'superset',
+  'giant set',
+  'amrap',
+  'for time',
+  'every',
+  'intervals',
+]);
+
+/** The cell of one athlete of a group; one cell is for all. */
+export function findCell(line: MovementLine, athleteIndex: number): Cell | undefined {
+  return line.cells.length === 1 ? line.cells[0] : line.cells[athleteIndex];
+}
+
+/** How many rounds were done, if that is known: as it ended, as timed, else as its header says. */
+export function countRounds(block: Block): number | undefined {
+  if (block.done?.rounds !== undefined) return block.done.rounds;
+  if (block.kind === 'amrap') return undefined;
+  if (block.rounds !== undefined) return block.rounds;
+  if (block.every?.total !== undefined) return Math.floor(block.every.total / block.every.interval);
+  return undefined;
+}
+
+/** All sets of a block as one athlete did them, line by line. */
+export function expandBlock(block: Block, athleteIndex = 0): ExpandedSet[] {
+  const rounds = ROUND_KINDS.has(block.kind) || block.rounds !== undefined ? countRounds(block) : undefined;
+  return block.lines.flatMap((line, lineIndex) => [
+    ...expandLine(block, line, lineIndex, rounds, athleteIndex),
+    ...expandPartRound(block, line, lineIndex, rounds, athleteIndex),
+  ]);
+}
+
+function expandLine(
+  block: Block,
+  line: MovementLine,
+  lineIndex: number,
+  rounds: number | undefined,
+  athleteIndex: number,
+): ExpandedSet[] {
+  const written = (findCell(line, athleteIndex)?.sets ?? []).flatMap((group, groupIndex) =>
+    Array.from({ length: group.count }, () => ({
+      line,
+      group,
+      groupIndex,
+      amount: group.amount,
+      unfinished: false,
+    })),
+  );
+  const takesTurns = block.alternating && (block.kind === 'every' || block.kind === 'intervals');
+  if (rounds === undefined) {
+    return ROUND_KINDS.has(block.kind) ? written.map((set, round) => ({ ...set, round })) : written;
+  }
+  if (takesTurns) {
+    const step = block.lines.length;
+    const turns = Math.max(0, Math.ceil((rounds - lineIndex) / step));
+    return repeat(written, turns).map((set, turn) => ({ ...set, round: lineIndex + turn * step }));
+  }
+  const slots = rounds * block.passes;
+  // One set for each round is done in each of its passes; one for each pass is written out.
+  const sets =
+    written.length === rounds && block.passes > 1
+      ? written.flatMap((set) => repeat([set], block.passes))
+      : repeat(written, slots);
+  const perRound = sets.length > rounds ? block.passes : 1;
+  return sets.map((set, index) => ({ ...set, round: Math.floor(index / perRound) }));
+}
+
+/** One set stands for all; a skipped line stays one skipped set; any other number is taken as written. */
+function repeat<T extends { readonly amount: Amount | undefined }>(sets: readonly T[], times: number): T[] {
+  const only = sets.length === 1 ? sets[0]! : undefined;
+  if (!only || only.amount?.kind === 'skipped') return [...sets];
+  return Array.from({ length: times }, () => only);
+}
+
+/** `done 4 rounds + 12 cal + 5`: in the fifth round the first line's 12 calories, and five reps of the second. */
+function expandPartRound(
+  block: Block,
+  line: MovementLine,
+  lineIndex: number,
+  rounds: number | undefined,
+  athleteIndex: number,
+): ExpandedSet[] {
+  const done = block.done?.plus[lineIndex];
+  const groups = findCell(line, athleteIndex)?.sets ?? [];
+  const groupIndex = groups.length - 1;
+  const group = groups[groupIndex];
+  if (!done || !group) return [];
+  const amount: Amount = { kind: 'quantity', quantity: done, perSide: false };
+  return [
+    { line, group, groupIndex, amount, round: rounds ?? 0, unfinished: !isFinished(done, group.amount) },
+  ];
+}
+
+function isFinished(done: Quantity, asked: Amount | undefined): boolean {
+  if (asked?.kind !== 'quantity') return false;
+  const { quantity, perSide } = asked;
+  return quantity.measure === done.measure && done.value >= quantity.value * (perSide ? 2 : 1);
+}

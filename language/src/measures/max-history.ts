@@ -1,0 +1,159 @@
+import { toDayNumber } from '../calendar/iso-date.ts';
+import type { AthleteEntry, MovementLine } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Practice } from '../practice/practice.ts';
+import { type DayMax, estimateDayMaxes, readReps } from './day-max.ts';
+import type { OneRepMaxFormula } from './one-rep-max.ts';
+import { type Result, toResult } from './result.ts';
+import { isAdded, listSeriesSets, nameMovement, readExternal } from './series-sets.ts';
+import type { SessionWork, SessionWorks } from './session-work.ts';
+
+/** Where a max comes from; a test of more reps than one gives an estimate. */
+export type MaxKind = 'stated' | 'retested' | 'tested' | 'estimated from test' | 'estimated';
+
+/** The max of a movement that is valid on a day. */
+export interface ValidMax {
+  /** Kilograms; of the added load where body weight is the rest (`added`); of one hand where two are held (`perHand`). */
+  readonly result: Result;
+  readonly kind: MaxKind;
+  /** The day it holds from, in days since 1970-01-01. */
+  readonly day: number;
+  readonly added: boolean;
+  readonly perHand: boolean;
+  /** Up to this day only lower bounds of it were known: the max may be far above. */
+  readonly boundOnly: boolean;
+}
+
+/** Maxes of each series in order of days, each valid until the next. */
+export type Timeline = ReadonlyMap<string, readonly ValidMax[]>;
+
+export interface MaxHistory {
+  /** Stated, tested and retested. */
+  readonly proven: Timeline;
+  readonly estimated: Timeline;
+}
+
+/** The series of a movement without settings, as a `max` line of an athlete means it. */
+export function toPlainKey(movementKey: string, perHand: boolean): string {
+  return perHand ? `${movementKey} | two implements` : movementKey;
+}
+
+const histories = new WeakMap<readonly SessionRecord[], Map<OneRepMaxFormula, MaxHistory>>();
+
+/** Built once until a session of the athlete or a definition changes: then the list of sessions is another. */
+export function findMaxHistory(works: SessionWorks, athlete: string, formula: OneRepMaxFormula): MaxHistory {
+  const records = works.practice.sessionsOf(athlete);
+  const byFormula = histories.get(records) ?? new Map<OneRepMaxFormula, MaxHistory>();
+  histories.set(records, byFormula);
+  const known = byFormula.get(formula);
+  if (known) return known;
+  const entry = works.practice.findAthlete(athlete)?.entry;
+  const sessions = records.map((record) => works.of(record));
+  const history: MaxHistory = {
+    proven: toTimeline([
+      ...(entry ? listStated(works.practice, entry) : []),
+      ...sessions.flatMap((work) => listTested(work, formula)),
+    ]),
+    estimated: toTimeline(
+      sessions.flatMap((work) =>
+        works.maxesOf(work, formula).map((max) => fromDayMax(max, work.record.day, 'estimated')),
+      ),
+    ),
+  };
+  byFormula.set(formula, history);
+  return history;
+}
+
+type KeyedMax = Omit<ValidMax, 'boundOnly'> & { readonly key: string };
+
+function listStated(practice: Practice, { maxes, retests }: AthleteEntry): KeyedMax[] {
+  const stated = maxes.flatMap(({ movement: { text }, load, date }): KeyedMax[] => {
+    const movement = practice.findMovement(text);
+    const grams = load && readExternal(load, movement);
+    if (grams === undefined || !date) return [];
+    const perHand = load?.kind === 'mass' && load.implements === 2;
+    const result = toResult({ value: grams / 1000, unit: 'kg', method: 'stated-max' });
+    const key = toPlainKey(nameMovement(movement, text).key, perHand);
+    return [{ key, result, kind: 'stated', day: toDayNumber(date), added: isAdded(load, movement), perHand }];
+  });
+  const retested = retests.flatMap(({ movement: { text }, masses, date }): KeyedMax[] => {
+    if (masses.length === 0 || !date) return [];
+    const movement = practice.findMovement(text);
+    const result = toResult({
+      value: Math.max(...masses.map(({ grams }) => grams)) / 1000,
+      unit: 'kg',
+      method: 'retested-max',
+      inputs: masses.map(({ grams }, index) => ({
+        label: `test ${index + 1}`,
+        value: grams / 1000,
+        unit: 'kg',
+      })),
+    });
+    const { key } = nameMovement(movement, text);
+    return [
+      {
+        key,
+        result,
+        kind: 'retested',
+        day: toDayNumber(date),
+        added: isAdded(undefined, movement),
+        perHand: false,
+      },
+    ];
+  });
+  return [...stated, ...retested];
+}
+
+const isTest = ({ purpose }: MovementLine): boolean => purpose === 'test';
+
+/** The best made single of each series that a session tested, else the estimate of its test sets. */
+function listTested(work: SessionWork, formula: OneRepMaxFormula): KeyedMax[] {
+  const { entry, index, day } = work.record;
+  if (!entry.blocks.some(({ lines }) => lines.some(isTest))) return [];
+  const blocks = entry.blocks.map((block) => ({ ...block, lines: block.lines.filter(isTest) }));
+  const singles = new Map<string, KeyedMax>();
+  for (const { set, series, movement, setNumber } of listSeriesSets(work)) {
+    const grams = readExternal(set.group.load, movement);
+    if (!isTest(set.line) || readReps(set.amount)?.reps !== 1 || grams === undefined) continue;
+    const best = singles.get(series.key);
+    if (best && best.result.value! >= grams / 1000) continue;
+    const value = grams / 1000;
+    const inputs = [{ label: `set ${setNumber}: load`, value, unit: 'kg' as const }];
+    const result = toResult({ value, unit: 'kg', method: 'tested-max', inputs });
+    const { key, perHand } = series;
+    singles.set(key, { key, result, kind: 'tested', day, added: isAdded(set.group.load, movement), perHand });
+  }
+  const estimates = estimateDayMaxes(blocks, index, work.context, entry.place?.text, formula)
+    .filter(({ series }) => !singles.has(series.key))
+    .map((max) => fromDayMax(max, day, 'estimated from test'));
+  return [...singles.values(), ...estimates];
+}
+
+function fromDayMax({ series, result, added }: DayMax, day: number, kind: MaxKind): KeyedMax {
+  return { key: series.key, result, kind, day, added, perHand: series.perHand };
+}
+
+function toTimeline(maxes: readonly KeyedMax[]): Timeline {
+  const timeline = new Map<string, ValidMax[]>();
+  for (const { key, ...max } of maxes.toSorted((a, b) => a.day - b.day)) {
+    const list = timeline.get(key) ?? [];
+    timeline.set(key, list);
+    const before = list.at(-1);
+    const boundOnly = max.result.bound === 'at least' && (before?.boundOnly ?? true);
+    if (!before || replaces(max, before)) list.push({ ...max, boundOnly });
+  }
+  return timeline;
+}
+
+/** For so many days a lower bound does not push out a higher max: it says nothing against it (common practice). */
+const DAYS_BEFORE_LOWER_BOUND = 90;
+
+function replaces(max: Omit<ValidMax, 'boundOnly'>, before: ValidMax): boolean {
+  const higher = max.result.value! > before.result.value!;
+  if (max.day === before.day) {
+    const [estimate, wasEstimate] = [max, before].map(({ kind }) => kind.startsWith('estimated'));
+    return estimate === wasEstimate ? higher : !estimate;
+  }
+  if (max.result.bound !== 'at least' || max.kind !== 'estimated') return true;
+  return higher || max.day - before.day > DAYS_BEFORE_LOWER_BOUND;
+}

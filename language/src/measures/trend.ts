@@ -1,0 +1,169 @@
+/** Where a series goes, what a test can tell apart, and whether a change is more than that. */
+import { fromDayNumber } from '../calendar/iso-date.ts';
+import type { Practice } from '../practice/practice.ts';
+import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
+import { computeDetectableChange, computeWorthwhileChange } from './reliability.ts';
+import { type Input, type Omission, type Result, toResult, type Unit } from './result.ts';
+import type { SeriesPoint, TimeSeries } from './series.ts';
+import type { SessionWorks } from './session-work.ts';
+import { computeMean, sum } from './statistics.ts';
+import { FEWEST_FOR_INTERVAL, fitTrend, isClearTrend, type Trend } from './theil-sen.ts';
+
+/** How far back a trend looks: what was before half a year says little about training now (chosen here). */
+export const TREND_WEEKS = 26;
+
+/**
+ * Slope per week up to a day, with Sen's interval as its spread; undefined without two days. Estimates and lower bounds
+ * are never mixed: estimates count where there are enough of them, else whichever are more.
+ */
+export function computeTrend(series: TimeSeries, untilDay: number, weeks = TREND_WEEKS): Result | undefined {
+  const recent = series.points.filter(({ day }) => day <= untilDay && day > untilDay - 7 * weeks);
+  const { points, bound, omitted } = choosePoints(recent);
+  const trend = fitTrend(points.map(({ day, value }) => ({ x: (day - points[0]!.day) / 7, y: value })));
+  if (!trend) return undefined;
+  const span = `points from ${fromDayNumber(points[0]!.day)} to ${fromDayNumber(points.at(-1)!.day)}`;
+  const verdict = judgeTrend(trend, points.length);
+  return toResult({
+    value: trend.slope,
+    unit: toRate(series.unit),
+    method: 'theil-sen',
+    ...(trend.interval && { spread: trend.interval }),
+    inputs: [{ label: span, value: points.length, unit: '' }],
+    omitted,
+    remark: bound === 'at least' ? `${verdict}, from lower bounds` : verdict,
+  });
+}
+
+/** `kg` → `kg/week`, `kg/min` → `kg/min/week`. */
+function toRate(unit: Unit): Unit {
+  return `${unit}/week` as Unit;
+}
+
+function choosePoints(points: readonly SeriesPoint[]): {
+  points: readonly SeriesPoint[];
+  bound: SeriesPoint['bound'];
+  omitted: Omission[];
+} {
+  const exact = points.filter(({ bound }) => bound === 'exact');
+  const lower = points.filter(({ bound }) => bound !== 'exact');
+  const takesExact = exact.length >= FEWEST_FOR_INTERVAL || exact.length >= lower.length;
+  const left = takesExact ? lower.length : exact.length;
+  const why = takesExact ? 'lower bounds only' : 'estimates, too few beside the lower bounds';
+  return {
+    points: takesExact ? exact : lower,
+    bound: takesExact ? 'exact' : 'at least',
+    omitted: left > 0 ? [{ what: `${left} ${left === 1 ? 'point' : 'points'}`, why }] : [],
+  };
+}
+
+function judgeTrend(trend: Trend, count: number): string {
+  if (count < FEWEST_FOR_INTERVAL) return `no verdict from ${count} of ${FEWEST_FOR_INTERVAL} points`;
+  if (!trend.interval) return 'no verdict, too few different days';
+  if (!isClearTrend(trend)) return 'no clear change';
+  return trend.slope > 0 ? 'rising' : 'falling';
+}
+
+/**
+ * Typical error of one athlete's test, kg: the standard deviation of loads repeated under the same conditions, pooled
+ * over the athlete's `retest` lines of the movement. Undefined without a line of two loads; without a value where all
+ * repeats were equal, since a bar that moves in steps hides a small error.
+ */
+export function computeRetestError(
+  practice: Practice,
+  athlete: string,
+  movement: string,
+): Result | undefined {
+  const toKey = (name: string): string => practice.findMovement(name)?.key ?? name.toLowerCase();
+  const retests = (practice.findAthlete(athlete)?.entry.retests ?? [])
+    .filter((retest) => toKey(retest.movement.text) === toKey(movement))
+    .map(({ masses }) => masses.map(({ grams }) => grams / 1000))
+    .filter((loads) => loads.length > 1);
+  if (retests.length === 0) return undefined;
+  const squares = retests.map((loads) => sum(loads.map((load) => (load - computeMean(loads)!) ** 2)));
+  const freedom = sum(retests.map((loads) => loads.length - 1));
+  const error = Math.sqrt(sum(squares) / freedom);
+  return toResult({
+    value: error > 0 ? error : undefined,
+    unit: 'kg',
+    method: 'retest-error',
+    inputs: retests.flat().map((load): Input => ({ label: 'repeat', value: load, unit: 'kg' })),
+    ...(error === 0 && { remark: 'the repeats were equal' }),
+  });
+}
+
+/** A change between two tests, in their unit. Only one beyond the typical error is called real. */
+export function judgeChange(
+  before: SeriesPoint,
+  after: SeriesPoint,
+  unit: Unit,
+  typicalError: Result | undefined,
+): Result {
+  const change = after.value - before.value;
+  const error = typicalError?.value;
+  const inputs: Input[] = [
+    { label: fromDayNumber(after.day), value: after.value, unit },
+    { label: fromDayNumber(before.day), value: before.value, unit },
+  ];
+  if (error !== undefined) {
+    inputs.push(
+      { label: 'typical error', value: error, unit },
+      { label: 'within which 95 % of chance differences stay', value: computeDetectableChange(error), unit },
+    );
+  }
+  const isBound = before.bound !== 'exact' || after.bound !== 'exact';
+  return toResult({
+    value: change,
+    unit,
+    method: 'real-change',
+    inputs,
+    remark: isBound
+      ? 'not called real: a lower bound'
+      : error === undefined
+        ? 'not called real: no retest'
+        : Math.abs(change) > error
+          ? 'real: beyond the typical error'
+          : 'within the typical error',
+  });
+}
+
+/** A standard deviation between fewer athletes than this says nothing about athletes (chosen here). */
+export const FEWEST_ATHLETES = 5;
+
+/** 0.2 of the standard deviation between the practice's athletes in their last estimate of a series, kg. */
+export function computeWorthwhile(
+  works: SessionWorks,
+  seriesKey: string,
+  untilDay: number,
+  formula: OneRepMaxFormula = DEFAULT_FORMULA,
+): Result | undefined {
+  const values = works.practice
+    .athleteKeys()
+    .map((athlete) => findLastEstimate(works, athlete, seriesKey, untilDay, formula))
+    .filter((value) => value !== undefined);
+  if (values.length < FEWEST_ATHLETES) return undefined;
+  return toResult({
+    value: computeWorthwhileChange(values),
+    unit: 'kg',
+    method: 'smallest-worthwhile-change',
+    inputs: [{ label: 'athletes', value: values.length, unit: '' }],
+  });
+}
+
+function findLastEstimate(
+  works: SessionWorks,
+  athlete: string,
+  seriesKey: string,
+  untilDay: number,
+  formula: OneRepMaxFormula,
+): number | undefined {
+  const records = works.practice.sessionsOf(athlete);
+  for (let index = records.length - 1; index >= 0; index--) {
+    const record = records[index]!;
+    if (record.day > untilDay) continue;
+    const max = works
+      .maxesOf(works.of(record), formula)
+      .find(({ series, result }) => series.key === seriesKey && result.bound === 'exact');
+    if (max?.result.value !== undefined) return max.result.value;
+  }
+  return undefined;
+}

@@ -1,0 +1,74 @@
+import type { Omission } from './result.ts';
+
+/**
+ * What was done, in sums that are never mixed: kilograms lifted, kilogram-metres carried, seconds held, jumps, metres
+ * and calories. Masses are in grams, so that sums are exact. External load and the share of body mass stay apart.
+ */
+export interface Work {
+  readonly sets: number;
+  readonly hardSets: number;
+  readonly reps: number;
+  /** Reps that have kilograms, and those that are only counted. */
+  readonly weighedReps: number;
+  /** Grams times reps. */
+  readonly external: number;
+  readonly body: number;
+  /** Grams times metres. */
+  readonly carried: number;
+  readonly seconds: number;
+  readonly contacts: number;
+  readonly metres: number;
+  readonly calories: number;
+  /** Something was done that is not known: the sums are lower bounds. */
+  readonly atLeast: boolean;
+  readonly omitted: readonly Omission[];
+}
+
+export const NO_WORK: Work = {
+  sets: 0,
+  hardSets: 0,
+  reps: 0,
+  weighedReps: 0,
+  external: 0,
+  body: 0,
+  carried: 0,
+  seconds: 0,
+  contacts: 0,
+  metres: 0,
+  calories: 0,
+  atLeast: false,
+  omitted: [],
+};
+
+const SUMS = [
+  'sets',
+  'hardSets',
+  'reps',
+  'weighedReps',
+  'external',
+  'body',
+  'carried',
+  'seconds',
+  'contacts',
+  'metres',
+  'calories',
+] as const satisfies readonly (keyof Work)[];
+
+/** Sums work; what was left out is named once. */
+export function addWork(parts: readonly Work[]): Work {
+  if (parts.length === 1) return parts[0]!;
+  const total: { -readonly [K in keyof Work]: Work[K] } = { ...NO_WORK };
+  const omitted = new Map<string, Omission>();
+  for (const part of parts) {
+    for (const sum of SUMS) total[sum] += part[sum];
+    total.atLeast ||= part.atLeast;
+    for (const omission of part.omitted) omitted.set(`${omission.what}\n${omission.why}`, omission);
+  }
+  total.omitted = [...omitted.values()];
+  return total;
+}
+
+/** Kilograms lifted, share of body mass included. */
+export function volumeOf(work: Work): number {
+  return (work.external + work.body) / 1000;
+}

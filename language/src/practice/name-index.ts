@@ -1,0 +1,46 @@
+/** Finds what is defined under a folded name. Everything is defined once; where it is not, the first by file counts. */
+export class NameIndex<T> {
+  private readonly byKey = new Map<string, { uri: string; value: T }[]>();
+  private readonly keysByFile = new Map<string, Set<string>>();
+
+  add(uri: string, value: T, keys: readonly string[]): void {
+    const fileKeys = this.keysByFile.get(uri) ?? new Set();
+    this.keysByFile.set(uri, fileKeys);
+    for (const key of new Set(keys)) {
+      fileKeys.add(key);
+      const found = this.byKey.get(key) ?? [];
+      this.byKey.set(key, found);
+      found.push({ uri, value });
+      // Stable whatever order the files were read in; within a file the order of definition stays.
+      found.sort((a, b) => (a.uri < b.uri ? -1 : a.uri > b.uri ? 1 : 0));
+    }
+  }
+
+  removeFile(uri: string): void {
+    for (const key of this.keysByFile.get(uri) ?? []) {
+      const left = this.byKey.get(key)!.filter((found) => found.uri !== uri);
+      if (left.length > 0) this.byKey.set(key, left);
+      else this.byKey.delete(key);
+    }
+    this.keysByFile.delete(uri);
+  }
+
+  find(key: string): T | undefined {
+    return this.byKey.get(key)?.[0]?.value;
+  }
+
+  findAll(key: string): readonly T[] {
+    return (this.byKey.get(key) ?? []).map(({ value }) => value);
+  }
+
+  spellings(): Iterable<string> {
+    return this.byKey.keys();
+  }
+
+  /** Each definition once, whatever number of spellings it has. */
+  values(): Iterable<T> {
+    const seen = new Set<T>();
+    for (const found of this.byKey.values()) for (const { value } of found) seen.add(value);
+    return seen;
+  }
+}

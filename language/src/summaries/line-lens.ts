@@ -1,0 +1,157 @@
+import { describeLine, findLastLine } from '../measures/compare-lines.ts';
+import type { DayMax } from '../measures/day-max.ts';
+import { findRecordsOf } from '../measures/records.ts';
+import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
+import type { Block } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import { printDistance } from '../units/distance.ts';
+import { fromGrams, type MassUnit } from '../units/mass.ts';
+import { printNumber, printSigned } from '../units/number.ts';
+import type { Lens, LensOptions, LineHint } from './lens.ts';
+import { printRecordReps } from './print-record.ts';
+import { unitFor } from './session-lens.ts';
+import { joinFacts, printDay } from './words.ts';
+
+/** Blocks whose lines carry no lens: fatigue ends their sets, and a lens a line would tear the circuit apart. */
+const WITHOUT_LINE_LENS: ReadonlySet<Block['kind']> = new Set(['circuit', 'amrap', 'for time', 'intervals']);
+
+/** `e1RM 102 kg (98 to 105 by formula) from set 1 · +2 since 10 Nov`, over the line that gave the day's estimate. */
+export function describeMaxes(
+  works: SessionWorks,
+  work: SessionWork,
+  options: LensOptions,
+): (Omit<Lens, 'line'> & { readonly entryLine: number })[] {
+  const unit = unitFor(works, work.record.athlete, options);
+  const quiet = new Set(
+    work.record.entry.blocks.filter(({ kind }) => WITHOUT_LINE_LENS.has(kind)).flatMap(({ lines }) => lines),
+  );
+  const records = new Set(options.complete ? findRecordsOf(works, work, options.formula).maxes : []);
+  return works
+    .maxesOf(work, options.formula)
+    .filter((max) => !quiet.has(max.line))
+    .map((max) => {
+      const since = options.complete
+        ? describeSince(works, work.record, max, unit, options)
+        : 'history loading…';
+      return {
+        kind: 'line',
+        entryLine: max.line.span.line,
+        text: joinFacts([printMax(max, unit), since, records.has(max) ? 'record' : undefined]),
+        results: [max.result],
+      };
+    });
+}
+
+export function printMax({ result, added, setNumber, series }: DayMax, unit: MassUnit): string {
+  const shown = (value: number): string =>
+    printNumber(fromGrams(value * 1000, unit), Math.abs(value) < 30 ? 1 : 0);
+  const value = result.value!;
+  const body = added ? `bw${value < 0 ? '-' : '+'}` : '';
+  const spread = result.spread
+    ? ` (${shown(result.spread.low)} to ${shown(result.spread.high)} by formula)`
+    : '';
+  const what = result.method === 'true-single' ? '1RM' : 'e1RM';
+  const lead = result.bound === 'at least' ? 'at least ' : '';
+  const hand = series.perHand ? ' a hand' : '';
+  const rough = result.remark ? `, ${result.remark}` : '';
+  return `${what} ${lead}${body}${shown(added ? Math.abs(value) : value)} ${unit}${hand}${spread}${rough} from set ${setNumber}`;
+}
+
+/** Against the last day that has an estimate of the same series; a lower bound is compared with its like alone. */
+function describeSince(
+  works: SessionWorks,
+  record: SessionRecord,
+  max: DayMax,
+  unit: MassUnit,
+  options: LensOptions,
+): string | undefined {
+  const records = works.practice.sessionsOf(record.athlete);
+  for (let index = works.practice.indexOf(record) - 1; index >= 0; index--) {
+    const earlier = records[index]!;
+    const before = works
+      .maxesOf(works.of(earlier), options.formula)
+      .find((candidate) => candidate.series.key === max.series.key);
+    if (!before || before.result.bound !== max.result.bound) continue;
+    const change = fromGrams((max.result.value! - before.result.value!) * 1000, unit);
+    const decimals = Math.abs(max.result.value!) < 30 ? 1 : 0;
+    const text = printSigned(change, decimals);
+    const day = printDay(earlier.date, record.date);
+    return text === '0' ? `same as ${day}` : `${text} since ${day}`;
+  }
+  return undefined;
+}
+
+/**
+ * `+2.5 kg since 10 Nov · record for 5 reps`: what changed since the movement was last done and what is better than ever,
+ * at the end of each working line.
+ */
+export function describeHints(
+  works: SessionWorks,
+  work: SessionWork,
+  options: LensOptions,
+): (Omit<LineHint, 'line'> & { readonly entryLine: number })[] {
+  if (!options.complete) return [];
+  const { record } = work;
+  const unit = unitFor(works, record.athlete, options);
+  const records = findRecordsOf(works, work, options.formula).sets;
+  const hints: (Omit<LineHint, 'line'> & { readonly entryLine: number })[] = [];
+  for (const { block } of work.blocks) {
+    if (block.kind === 'warmup' || block.kind === 'cooldown') continue;
+    for (const line of block.lines) {
+      const now = line.purpose === 'warmup' ? undefined : describeLine(block, line, record.index);
+      const last = now && findLastLine(works.practice, record, block, line);
+      const before = last && describeLine(last.block, last.line, last.record.index);
+      const change = now && before && printLineChange(now, before, unit);
+      const day = last && printDay(last.record.date, record.date);
+      const since = change === 'same' ? `same as ${day}` : change && `${change} since ${day}`;
+      const text = joinFacts([since, printRecordReps(records.filter((best) => best.line === line))]);
+      if (text === '') continue;
+      const { span } = line;
+      hints.push({
+        entryLine: span.line,
+        column: span.end,
+        text,
+        tooltip: last
+          ? `${line.name.text} was last done on ${last.record.date}`
+          : `More than in any session of ${line.name.text} before`,
+      });
+    }
+  }
+  return hints;
+}
+
+type Facts = NonNullable<ReturnType<typeof describeLine>>;
+
+/** The load that changed, else the reps (or time, distance); undefined where the two cannot be compared. */
+function printLineChange(now: Facts, before: Facts, unit: MassUnit): string | undefined {
+  if (now.measure !== before.measure) return undefined;
+  const parts: string[] = [];
+  if (now.top !== undefined && before.top !== undefined && now.top !== before.top) {
+    parts.push(`${printSigned(fromGrams(now.top - before.top, unit), 2)} ${unit}`);
+  }
+  if (now.amount !== undefined && before.amount !== undefined && now.amount !== before.amount) {
+    parts.push(printAmountChange(now.amount - before.amount, now.measure));
+  }
+  if (parts.length > 0) return parts.join(', ');
+  return now.top !== undefined &&
+    now.top === before.top &&
+    now.amount !== undefined &&
+    now.amount === before.amount
+    ? 'same'
+    : undefined;
+}
+
+function printAmountChange(change: number, measure: Facts['measure']): string {
+  const sign = change > 0 ? '+' : '-';
+  const size = Math.abs(change);
+  switch (measure) {
+    case 'reps':
+      return `${sign}${printNumber(size)} rep${size === 1 ? '' : 's'}`;
+    case 'seconds':
+      return `${sign}${printNumber(size)} s`;
+    case 'metres':
+      return `${sign}${printDistance(size)}`;
+    case 'calories':
+      return `${sign}${printNumber(size)} cal`;
+  }
+}

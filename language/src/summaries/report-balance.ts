@@ -1,0 +1,179 @@
+import { computePatternRatios } from '../measures/balance.ts';
+import { splitByExercise, splitChange } from '../measures/exercise-work.ts';
+import { computeIntensity, INTENSITY_ZONES, tallyIntensity } from '../measures/intensity.ts';
+import { countSetsByMuscle, countSetsByPattern, type SetCounts } from '../measures/muscle-sets.ts';
+import { findRecordsOf } from '../measures/records.ts';
+import type { Omission, Result } from '../measures/result.ts';
+import type { SessionWorks } from '../measures/session-work.ts';
+import { compareSides } from '../measures/side-balance.ts';
+import { computeTensionTime } from '../measures/time-under-tension.ts';
+import type { WeekChange, WeekWork } from '../measures/week-work.ts';
+import { printMinutes } from '../units/duration.ts';
+import { fromGrams, type MassUnit } from '../units/mass.ts';
+import { printNumber, printSigned } from '../units/number.ts';
+import type { LensOptions } from './lens.ts';
+import { printRecordMax, printRecordSet } from './print-record.ts';
+import { explainNumber, type ReportFact } from './report-fact.ts';
+import { count, joinFacts, printKilograms } from './words.ts';
+
+/** How many of a list a line names before it counts the rest. */
+const NAMED = 6;
+
+/** What a week was made of: muscles, patterns, sides, intensity, the change by movement, records. One line each. */
+export function describeBalance(
+  works: SessionWorks,
+  week: WeekWork,
+  change: WeekChange | undefined,
+  unit: MassUnit,
+  options: LensOptions,
+): ReportFact[] {
+  if (week.sessions.length === 0) return [];
+  const facts = [
+    describeCounts('hard sets', countSetsByMuscle(week.sessions)),
+    describeCounts('patterns', countSetsByPattern(week.sessions)),
+    describeRatios(week),
+    describeIntensity(works, week, unit, options),
+    change && describeChange(week, change, unit),
+    describeRecords(works, week, unit, options),
+  ];
+  return facts.filter((fact) => fact !== undefined && fact.numbers.length > 0) as ReportFact[];
+}
+
+/** `quadriceps 12, glutes 9.5 · without Sack Heave`. */
+function describeCounts(of: string, { counts, omitted }: SetCounts): ReportFact {
+  return {
+    of,
+    text: joinFacts([
+      listFirst(counts.map(({ name, result }) => `${name} ${printNumber(result.value!, 1)}`)),
+      printWithout(omitted),
+    ]),
+    numbers: counts.map(({ name, result }) => explainNumber({ ...result, omitted }, name)),
+  };
+}
+
+/** `push : pull 1.2 (12 : 10), squat : hinge none (4 : 0) · Cable Row left : right 1.1`. Of sides the kilograms, if any. */
+function describeRatios({ sessions }: WeekWork): ReportFact {
+  const ratios = computePatternRatios(sessions);
+  const sides = compareSides(sessions);
+  // Where all was done in one direction, that direction says the same as the whole.
+  const whole = ratios[0]?.result.inputs.map(({ value }) => value).join();
+  const shown = ratios.filter(
+    ({ result }, index) => index === 0 || result.inputs.map(({ value }) => value).join() !== whole,
+  );
+  const print = (result: Result): string =>
+    `${printRatio(result)} (${result.inputs.map(({ value }) => printNumber(value)).join(' : ')})`;
+  return {
+    of: 'ratios',
+    text: joinFacts([
+      shown.map(({ name, result }) => `${name} ${print(result)}`).join(', '),
+      sides
+        .map(({ movement, amount, volume }) => `${movement} left : right ${printRatio(volume ?? amount)}`)
+        .join(', '),
+    ]),
+    numbers: [
+      ...ratios.map(({ name, result }) => explainNumber(result, name)),
+      ...sides.flatMap(({ movement, amount, volume }) =>
+        [amount, ...(volume ? [volume] : [])].map((result) =>
+          explainNumber(result, `${movement} left : right`),
+        ),
+      ),
+    ],
+  };
+}
+
+function printRatio({ value }: Result): string {
+  return value === undefined ? 'none' : printNumber(value, 2);
+}
+
+/** `71 % of max, 84 kg a rep · reps: 20 below 60 %, 45 at 70-79 % · without Push-up`. */
+function describeIntensity(
+  works: SessionWorks,
+  { sessions }: WeekWork,
+  unit: MassUnit,
+  { formula }: LensOptions,
+): ReportFact {
+  const { average, relative, zones } = computeIntensity(
+    sessions.flatMap((work) => tallyIntensity(works, work, formula)),
+  );
+  const tension = computeTensionTime(sessions);
+  const known = [average, relative, ...(tension ? [tension] : [])].filter(({ value }) => value !== undefined);
+  const lead = relative.remark ? 'at most ' : '';
+  const reps = zones.flatMap(({ value }, index) => {
+    const { name } = INTENSITY_ZONES[index]!;
+    return value! > 0 ? [`${printNumber(value!)} ${name.startsWith('below') ? '' : 'at '}${name}`] : [];
+  });
+  return {
+    of: 'intensity',
+    text: joinFacts([
+      [
+        relative.value === undefined ? '' : `${lead}${printNumber(relative.value)} % of max`,
+        average.value === undefined ? '' : `${printKilograms(average.value, unit)} a rep`,
+      ]
+        .filter((part) => part !== '')
+        .join(', '),
+      reps.length > 0 ? `reps: ${reps.join(', ')}` : undefined,
+      tension && `${printMinutes(tension.value!)} under tension`,
+      printWithout(relative.omitted),
+    ]),
+    numbers: [
+      ...known.map((result) => explainNumber(result)),
+      ...zones.map((result, index) => explainNumber(result, INTENSITY_ZONES[index]!.name)),
+    ],
+  };
+}
+
+/** `since week 46: Back Squat +330 kg, Bench Press -200 kg (only week 46)`. */
+function describeChange(week: WeekWork, { before }: WeekChange, unit: MassUnit): ReportFact {
+  const changes = splitChange(splitByExercise(before.sessions), splitByExercise(week.sessions));
+  const texts = changes.flatMap(({ name, presence, insteadOf, change: { value, unit: counted } }) => {
+    if (value === undefined || value === 0) return [];
+    const size =
+      counted === 'kg'
+        ? `${printSigned(fromGrams(value * 1000, unit))} ${unit}`
+        : `${printSigned(value)} reps`;
+    const marks = [
+      presence === 'only before' ? `only week ${before.week.week}` : presence === 'only now' ? 'new' : '',
+      ...insteadOf.map((of) => `for ${of}`),
+    ].filter((mark) => mark !== '');
+    return [`${name} ${size}${marks.length > 0 ? ` (${marks.join(', ')})` : ''}`];
+  });
+  return {
+    of: 'by movement',
+    text: texts.length > 0 ? `since week ${before.week.week}: ${listFirst(texts, 4)}` : 'no change',
+    numbers: changes.map(({ name, change }) => explainNumber(change, name)),
+  };
+}
+
+/** `Back Squat 5 @ 85 kg, Back Squat e1RM 102 kg`. */
+function describeRecords(
+  works: SessionWorks,
+  { sessions }: WeekWork,
+  unit: MassUnit,
+  { formula }: LensOptions,
+): ReportFact {
+  const found = sessions.map((work) => findRecordsOf(works, work, formula));
+  const sets = found.flatMap((records) => records.sets);
+  const maxes = found.flatMap((records) => records.maxes);
+  return {
+    of: 'records',
+    text: listFirst([
+      ...sets.map((set) => `${set.series.movement} ${printRecordSet(set, unit)}`),
+      ...maxes.map((max) => `${max.series.movement} ${printRecordMax(max, unit)}`),
+    ]),
+    numbers: [
+      ...sets.map((set) => explainNumber(set.result, `${set.series.movement}, ${count(set.reps, 'rep')}`)),
+      ...maxes.map(({ series, result }) => explainNumber(result, series.movement)),
+    ],
+  };
+}
+
+function listFirst(texts: readonly string[], most = NAMED): string {
+  const rest = texts.length - most;
+  return [...texts.slice(0, most), ...(rest > 0 ? [`${rest} more`] : [])].join(', ');
+}
+
+/** `without Push-up, Band Row`: each name once, the reasons stand with the numbers. */
+function printWithout(omitted: readonly Omission[]): string | undefined {
+  const names = [...new Set(omitted.map(({ what }) => what))];
+  return names.length > 0 ? `without ${listFirst(names, 3)}` : undefined;
+}

@@ -1,0 +1,190 @@
+import { toDayNumber } from '../calendar/iso-date.ts';
+import { computeSessionDensity } from '../measures/density.ts';
+import { findCell } from '../measures/expand-sets.ts';
+import { type Result, toResult } from '../measures/result.ts';
+import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
+import {
+  compareWeeks,
+  findFirst,
+  startDayOf,
+  type WeekChange,
+  type WeekWork,
+} from '../measures/week-work.ts';
+import { volumeOf, type Work } from '../measures/work.ts';
+import { toWorkResults } from '../measures/work-results.ts';
+import type { Block, SessionEntry } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import { printMinutes } from '../units/duration.ts';
+import type { MassUnit } from '../units/mass.ts';
+import { printNumber } from '../units/number.ts';
+import type { Lens, LensOptions } from './lens.ts';
+import { count, joinFacts, printChange, printKilograms } from './words.ts';
+
+/** `58 min · 26 working sets · 7 825 kg incl. body · week 47 so far 4 % over week 46`. */
+export function describeSession(
+  works: SessionWorks,
+  records: readonly SessionRecord[],
+  options: LensOptions,
+): Omit<Lens, 'line'> {
+  const { entry } = records[0]!;
+  if (entry.missed) {
+    return {
+      kind: 'session',
+      text: joinFacts([`missed${entry.missed.reason ? `: ${entry.missed.reason}` : ''}`]),
+      results: [],
+    };
+  }
+  const parts = records.map((record) => works.of(record));
+  if (parts.length > 1) return describeGroup(works, parts, options);
+  const work = parts[0]!;
+  const unit = unitFor(works, work.record.athlete, options);
+  const week = options.complete ? describeWeek(works, work.record, options) : undefined;
+  const text = joinFacts([
+    ...describeUnknowns(entry, work.record.index),
+    work.lasted === undefined ? undefined : printMinutes(work.lasted, 0),
+    work.total.sets > 0 ? count(work.total.sets, 'working set') : undefined,
+    printSum(work.total, unit),
+    options.complete ? week?.text : 'history loading…',
+  ]);
+  return { kind: 'session', text, results: [...explainSession(work), ...(week?.results ?? [])] };
+}
+
+/** Every number of a session, explained. */
+export function explainSession(work: SessionWork): Result[] {
+  const { bodyMass, record, total } = work;
+  const aged = bodyMass && { ...bodyMass, age: record.day - bodyMass.day };
+  const density = computeSessionDensity(total, work.lasted);
+  const load =
+    work.effort !== undefined && work.lasted !== undefined
+      ? toResult({
+          value: (work.effort * work.lasted) / 60,
+          unit: 'AU',
+          method: 'session-load',
+          inputs: [
+            { label: 'effort', value: work.effort, unit: 'RPE' },
+            { label: 'time', value: work.lasted / 60, unit: 'min' },
+          ],
+        })
+      : undefined;
+  return [...toWorkResults(total, aged), ...(density ? [density] : []), ...(load ? [load] : [])];
+}
+
+export function unitFor(works: SessionWorks, athlete: string, options: LensOptions): MassUnit {
+  return works.practice.findAthlete(athlete)?.entry.units ?? options.unit;
+}
+
+/** A group is never summed over its athletes: each has a number. */
+function describeGroup(
+  works: SessionWorks,
+  parts: readonly SessionWork[],
+  options: LensOptions,
+): Omit<Lens, 'line'> {
+  const facts = parts.map((work) => {
+    const name =
+      works.practice.athleteName(work.record.athlete) || work.record.entry.athletes[work.record.index]!.text;
+    return `${name} ${printSum(work.total, unitFor(works, work.record.athlete, options)) ?? count(work.total.sets, 'working set')}`;
+  });
+  const shown = facts.length > 4 ? [...facts.slice(0, 3), `${facts.length - 3} more`] : facts;
+  return { kind: 'session', text: joinFacts(shown), results: parts.flatMap((work) => explainSession(work)) };
+}
+
+/** The main sum of some work: kilograms, else what else there is. */
+export function printSum(work: Work, unit: MassUnit): string | undefined {
+  const lead = work.atLeast ? 'at least ' : '';
+  const volume = volumeOf(work);
+  if (volume > 0) return `${lead}${printKilograms(volume, unit)}${work.body > 0 ? ' incl. body' : ''}`;
+  if (work.carried > 0) return `${lead}${printNumber(work.carried / 1000)} kg·m`;
+  if (work.reps > 0) return `${lead}${count(work.reps, 'rep')}`;
+  if (work.contacts > 0) return `${lead}${count(work.contacts, 'contact')}`;
+  if (work.metres > 0) return `${lead}${printNumber(work.metres)} m`;
+  if (work.calories > 0) return `${lead}${printNumber(work.calories)} cal`;
+  return work.seconds > 0 ? `${lead}${printMinutes(work.seconds)}` : undefined;
+}
+
+function describeUnknowns(entry: SessionEntry, index: number): string[] {
+  const facts: string[] = [];
+  const cut = entry.blocks.map(describeCut).filter((text) => text !== undefined);
+  if (cut.length > 0) facts.push(`cut short: ${cut.join(', ')}`);
+  const skipped = entry.blocks.flatMap((block) => describeSkipped(block, index));
+  if (skipped.length > 0) facts.push(`skipped ${skipped.join(', ')}`);
+  const unrecorded = entry.blocks
+    .flatMap((block) => block.lines)
+    .flatMap((line) => findCell(line, index)?.sets ?? [])
+    .filter((set) => set.amount?.kind === 'unrecorded' || set.load?.kind === 'unrecorded').length;
+  if (unrecorded > 0) facts.push(`${count(unrecorded, 'set')} not recorded`);
+  return facts;
+}
+
+function describeCut(block: Block): string | undefined {
+  const { rounds, of } = block.done ?? {};
+  const planned = of ?? (block.kind === 'amrap' ? undefined : block.rounds);
+  return rounds !== undefined && planned !== undefined && rounds < planned
+    ? `${rounds} of ${planned} rounds`
+    : undefined;
+}
+
+function describeSkipped(block: Block, index: number): string[] {
+  return block.lines.flatMap((line) => {
+    const cell = findCell(line, index);
+    if (!cell || cell.sets.length === 0 || !cell.sets.every((set) => set.amount?.kind === 'skipped'))
+      return [];
+    const pain = [...cell.modifiers, ...line.modifiers].find((modifier) => modifier.kind === 'pain');
+    const why =
+      pain?.kind === 'pain'
+        ? ` (${[pain.where, pain.score].filter((part) => part !== undefined).join(' ')})`
+        : '';
+    return [`${line.name.text}${why}`];
+  });
+}
+
+/** The week so far, or the whole one, against the last trained week; shown once, at the last session of the week. */
+function describeWeek(
+  works: SessionWorks,
+  record: SessionRecord,
+  options: LensOptions,
+): { text: string; results: Result[] } | undefined {
+  const { practice } = works;
+  const records = practice.sessionsOf(record.athlete);
+  const nextWeek = findFirst(records, startDayOf(record.day) + 7);
+  const last = records[nextWeek - 1];
+  if (!last || last.entry !== record.entry || last.line !== record.line || last.uri !== record.uri)
+    return undefined;
+  // A session dated after today belongs to no week so far.
+  if (record.day > toDayNumber(options.today)) return undefined;
+  const { week, changes } = compareWeeks(practice, works, record.athlete, record.day, options.today);
+  const said = changes.filter(({ percent }) => percent !== undefined);
+  if (said.length === 0) return undefined;
+  const soFar = said[0]!.soFar ? ' so far' : '';
+  const parts = said.map((change) => `${printChange(change.percent!)} week ${nameWeek(change.before, week)}`);
+  return {
+    text: `week ${week.week.week}${soFar} ${parts.join(', ')}`,
+    results: said.map((change) => toWeekResult(week, change)),
+  };
+}
+
+/** `46`, `46 (deload)`, and with its year where that is another: `52 of 2025`. */
+function nameWeek(before: WeekWork, now: WeekWork): string {
+  const year = before.week.year === now.week.year ? '' : ` of ${before.week.year}`;
+  return `${before.week.week}${year}${before.marks.length > 0 ? ` (${before.marks.join(', ')})` : ''}`;
+}
+
+export function toWeekResult(week: WeekWork, change: WeekChange): Result {
+  return toResult({
+    value: change.percent,
+    unit: '%',
+    method: 'change',
+    inputs: [
+      {
+        label: `week ${week.week.week}${change.soFar ? ' so far' : ''}`,
+        value: volumeOf(week.total),
+        unit: 'kg',
+      },
+      {
+        label: `week ${change.before.week.week}${change.soFar ? ' to the same weekday' : ''}`,
+        value: volumeOf(change.before.total),
+        unit: 'kg',
+      },
+    ],
+    omitted: [...week.total.omitted, ...change.before.total.omitted],
+  });
+}

@@ -1,0 +1,93 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { CHECKS, type CheckCode } from '@plimsoll/language/checks/catalogue';
+import { expect, test } from 'vitest';
+
+/** Codes that rest on other entries or files, on the day, or on a definition: their rows stand in this folder. */
+const ACROSS_FILES: readonly CheckCode[] = [
+  'stray-line',
+  'name-without-colon',
+  'unknown-movement',
+  'unknown-athlete',
+  'unknown-place',
+  'unknown-plan',
+  'defined-twice',
+  'which-athlete',
+  'one-or-two',
+  'session-order',
+  'session-twice',
+  'future-session',
+  'while-away',
+  'to-avoid',
+  'no-load',
+  'not-loadable',
+  'lacks-equipment',
+  'two-loads-one-bar',
+  'load-jump',
+  'week-jump',
+  'plan-day',
+  'not-as-planned',
+  'caution-youth',
+  'caution-pain',
+  'caution-max-test',
+  'caution-layoff',
+];
+
+/** Codes that one entry shows by itself. */
+const ALONE: readonly CheckCode[] = [
+  'syntax',
+  'unknown-entry',
+  'unknown-item',
+  'outside-entry',
+  'spelling-of-unit',
+  'spelling-of-word',
+  'decimal-comma',
+  'missing-unit',
+  'missing-load',
+  'missing-sets',
+  'missing-name',
+  'missing-value',
+  'set-without-load',
+  'reps-first',
+  'sets-spelled-apart',
+  'side-slip',
+  'load-or-rating',
+  'rating-list',
+  'uneven-loads',
+  'unclear-time',
+  'odd-date',
+  'impossible-date',
+  'out-of-range',
+  'implement-count',
+  'for-plans',
+  'name-rules',
+  'repeated-property',
+  'vocabulary',
+  'tempo-form',
+  'range-order',
+  'round-count',
+  'time-count',
+  'cell-count',
+  'done-mismatch',
+];
+
+const tables = readdirSync(import.meta.dirname)
+  .filter((name) => name.startsWith('check-'))
+  .map((name) => readFileSync(`${import.meta.dirname}/${name}`, 'utf8'))
+  .join('\n');
+
+test.each(ACROSS_FILES)('%s has a row that shows its message', (code) => {
+  expect(tables).toContain(` [${code}]`);
+});
+
+test('every code is in one of the lists', () => {
+  expect([...ACROSS_FILES, ...ALONE].sort()).toEqual(Object.keys(CHECKS).sort());
+});
+
+test('every code is in kebab-case, says why in one line, and a caution names its source', () => {
+  for (const [code, rule] of Object.entries(CHECKS)) {
+    expect(code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(rule.why).toMatch(/^[A-Z].*[.?]$/);
+    if (code.startsWith('caution-'))
+      expect(rule, code).toMatchObject({ severity: 'info', source: expect.any(String) });
+  }
+});

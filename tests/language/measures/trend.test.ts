@@ -1,0 +1,220 @@
+import { describe, expect, test } from 'vitest';
+import type { Bound } from '../../../language/src/measures/result.ts';
+import type { SeriesPoint, TimeSeries } from '../../../language/src/measures/series.ts';
+import {
+  computeRetestError,
+  computeTrend,
+  computeWorthwhile,
+  judgeChange,
+} from '../../../language/src/measures/trend.ts';
+import { dayOf, practiceOf, printWithOmissions } from './practice-of.ts';
+
+const MONDAY = dayOf('2026-03-02');
+
+const weekly = (values: readonly number[], bounds: readonly Bound[] = [], step = 7): TimeSeries => ({
+  kind: 'max',
+  key: 'bar press',
+  title: 'Bar Press',
+  unit: 'kg',
+  points: values.map((value, index) => ({
+    day: MONDAY + step * index,
+    value,
+    bound: bounds[index] ?? 'exact',
+  })),
+});
+const LATER = MONDAY + 80;
+const lower = (count: number): Bound[] => Array(count).fill('at least');
+
+describe('a trend', () => {
+  test.each<[string, TimeSeries, string]>([
+    [
+      // Slope and interval computed with scipy 1.17.1, stats.theilslopes.
+      'that may be none: eight weekly estimates',
+      weekly([140, 141.5, 141, 143, 144.5, 138, 146, 147]),
+      '1 kg/week (-0.4 to 1.5 kg/week), no clear change',
+    ],
+    [
+      // Computed with scipy as well; one odd point does not bend it.
+      'that one odd point does not bend',
+      weekly([120, 121, 119.5, 123, 122, 124.5, 90, 126, 125.5, 128]),
+      '0.88 kg/week (0.33 to 1.2 kg/week), rising',
+    ],
+    ['downward', weekly([60, 59, 58, 57, 56, 55]), '-1 kg/week (-1 kg/week), falling'],
+    ['level', weekly([60, 60, 60, 60, 60, 60]), '0 kg/week (0 kg/week), no clear change'],
+    ['of five points', weekly([100, 102, 104, 106, 108]), '2 kg/week, no verdict from 5 of 6 points'],
+    [
+      'per week, whatever the days between: 1 kg in 3.5 days',
+      weekly([100, 101, 102, 103, 104, 105], [], 3.5),
+      '2 kg/week (2 kg/week), rising',
+    ],
+    [
+      'of lower bounds alone',
+      weekly([100, 101, 102, 103, 104, 105], lower(6)),
+      '1 kg/week (1 kg/week), rising, from lower bounds',
+    ],
+    [
+      'of estimates, where there are six of them beside more lower bounds',
+      weekly(
+        [100, 200, 101, 102, 200, 103, 104, 105, 300, 300, 300, 300],
+        ['exact', 'at least', 'exact', 'exact', 'at least', 'exact', 'exact', 'exact', ...lower(4)],
+      ),
+      // The estimates stand in weeks 0, 2, 3, 5, 6, 7: slopes 1/2, 2/3, 3/5, 4/6, 5/7, 1, 2/3, 3/4, 4/5, 1/2, 2/3, 3/4,
+      // 1, 1, 1; the median is 5/7 or 0.71.
+      '0.71 kg/week (0.5 to 1 kg/week), rising [6 points: lower bounds only]',
+    ],
+    [
+      'of lower bounds, where estimates are too few',
+      weekly([100, 101, 102, 103, 104, 105, 110], [...lower(6), 'exact']),
+      '1 kg/week (1 kg/week), rising, from lower bounds [1 point: estimates, too few beside the lower bounds]',
+    ],
+  ])('%s', (_name, series, expected) => {
+    expect(printWithOmissions(computeTrend(series, LATER))).toBe(expected);
+  });
+
+  test('names its points', () => {
+    expect(computeTrend(weekly([100, 101, 102]), LATER)!.inputs).toEqual([
+      { label: 'points from 2026-03-02 to 2026-03-16', value: 3, unit: '' },
+    ]);
+  });
+
+  test('looks back half a year, or as long as it is told to', () => {
+    const series = weekly([500, 100, 101, 102], [], 70);
+    // 26 weeks before day 210 is day 28: the first point is older.
+    expect(computeTrend(series, MONDAY + 210)!.value).toBeCloseTo(0.1, 12);
+    expect(computeTrend(series, MONDAY + 210, 52)!.inputs[0]!.value).toBe(4);
+    expect(computeTrend(series, MONDAY + 140, 52)!.inputs[0]!.value).toBe(3);
+  });
+
+  test('of a density is per minute and week', () => {
+    expect(computeTrend({ ...weekly([300, 310, 320]), unit: 'kg/min' }, LATER)!.unit).toBe('kg/min/week');
+  });
+
+  test('needs two days', () => {
+    expect(computeTrend(weekly([]), LATER)).toBeUndefined();
+    expect(computeTrend(weekly([100]), LATER)).toBeUndefined();
+    expect(computeTrend(weekly([100, 101], [], 0), LATER)).toBeUndefined();
+  });
+
+  test('has no verdict where too few days differ', () => {
+    const points = [0, 0, 0, 0, 0, 1].map(
+      (day, index): SeriesPoint => ({ day: MONDAY + 7 * day, value: 100 + index, bound: 'exact' }),
+    );
+    expect(computeTrend({ ...weekly([]), points }, LATER)!.remark).toBe('no verdict, too few different days');
+  });
+});
+
+describe('typical error of a retest', () => {
+  const errorOf = (lines: string, movement = 'Bar Press') => {
+    const { practice } = practiceOf(
+      `exercise Bar Press\n  also Loft Press\nathlete Ambrose Quill\n${lines}\n`,
+    );
+    return computeRetestError(practice, 'Ambrose Quill', movement);
+  };
+
+  test.each<[string, string, number | undefined]>([
+    // Difference over √2.
+    ['two loads', '  retest Bar Press: 100 kg, 102.5 kg on 2026-02-01', 2.5 / Math.SQRT2],
+    // Mean 101, squares 1 + 0 + 1 = 2, over 2.
+    ['three loads', '  retest Bar Press: 100 kg, 101 kg, 102 kg on 2026-02-01', 1],
+    // Squares 2² / 2 = 2 and 4² / 2 = 8, over 2 degrees of freedom.
+    [
+      'two lines, pooled',
+      '  retest Bar Press: 100 kg, 102 kg on 2026-02-01\n  retest Loft Press: 110 kg, 106 kg on 2026-03-01',
+      Math.sqrt(5),
+    ],
+    ['pounds', '  retest Bar Press: 100 lb, 105 lb on 2026-02-01', (5 * 0.45359237) / Math.SQRT2],
+  ])('%s', (_name, lines, expected) => {
+    // Masses are kept in whole grams.
+    expect(errorOf(lines)!.value).toBeCloseTo(expected!, 3);
+  });
+
+  test('none of one load, of another movement, or without a line', () => {
+    expect(errorOf('  retest Bar Press: 100 kg on 2026-02-01')).toBeUndefined();
+    expect(errorOf('  retest Bar Press: 100 kg, 102 kg on 2026-02-01', 'Long Hinge')).toBeUndefined();
+    expect(errorOf('  born 1990')).toBeUndefined();
+  });
+
+  test('of equal repeats is not known, and not 0', () => {
+    expect(errorOf('  retest Bar Press: 100 kg, 100 kg on 2026-02-01')).toMatchObject({
+      value: undefined,
+      remark: 'the repeats were equal',
+    });
+  });
+});
+
+describe('a change is called real', () => {
+  const { practice } = practiceOf(
+    'athlete Ambrose Quill\n  retest Bar Press: 100 kg, 102 kg on 2026-02-01\n  retest Long Hinge: 90 kg, 90 kg on 2026-02-01\n',
+  );
+  // 2 / √2 = 1.414 kg; 95 % of chance differences stay within 1.96 × 2 = 3.92 kg.
+  const error = computeRetestError(practice, 'Ambrose Quill', 'Bar Press');
+  const equal = computeRetestError(practice, 'Ambrose Quill', 'Long Hinge');
+  const point = (value: number, bound: Bound = 'exact', day = 0): SeriesPoint => ({
+    day: MONDAY + day,
+    value,
+    bound,
+  });
+
+  test.each([
+    ['beyond the typical error', point(100), point(101.5), error, '1.5 kg, real: beyond the typical error'],
+    ['downward too', point(100), point(98.5), error, '-1.5 kg, real: beyond the typical error'],
+    ['not within it', point(100), point(101.4), error, '1.4 kg, within the typical error'],
+    ['not without a retest', point(100), point(120), undefined, '20 kg, not called real: no retest'],
+    ['not where the repeats were equal', point(100), point(120), equal, '20 kg, not called real: no retest'],
+    [
+      'not from a lower bound',
+      point(100, 'at least'),
+      point(120),
+      error,
+      '20 kg, not called real: a lower bound',
+    ],
+    [
+      'not to a lower bound',
+      point(100),
+      point(120, 'at least'),
+      error,
+      '20 kg, not called real: a lower bound',
+    ],
+  ] as const)('%s', (_name, before, after, typical, expected) => {
+    expect(printWithOmissions(judgeChange(before, after, 'kg', typical))).toBe(expected);
+  });
+
+  test('and names what it rests on', () => {
+    const { inputs } = judgeChange(point(100), point(102, 'exact', 7), 'kg', error);
+    expect(inputs.map(({ label }) => label)).toEqual([
+      '2026-03-09',
+      '2026-03-02',
+      'typical error',
+      'within which 95 % of chance differences stay',
+    ]);
+    expect(inputs[3]!.value).toBeCloseTo(3.92, 12);
+  });
+});
+
+describe('smallest worthwhile change', () => {
+  const sessions = (loads: readonly (string | undefined)[]): string =>
+    loads
+      .map((load, index) => `session 2026-03-02 Person ${'ABCDEFG'[index]}x\n  Bar Press: ${load}\n`)
+      .join('');
+  const worthwhile = (text: string) =>
+    computeWorthwhile(practiceOf(`exercise Bar Press\n${text}`).works, 'bar press', MONDAY + 7);
+  const singles = [100, 110, 120, 95, 130].map((load) => `1 @ ${load} kg rpe 10`);
+
+  // Computed: tests 100, 110, 120, 95, 130 have a standard deviation of 14.317821, and 0.2 of it is 2.863564.
+  test('is 0.2 of the standard deviation between athletes', () => {
+    const result = worthwhile(sessions(singles))!;
+    expect(result.value).toBeCloseTo(2.863564, 6);
+    expect(result.inputs).toEqual([{ label: 'athletes', value: 5, unit: '' }]);
+  });
+
+  test('takes the last estimate of each up to the day', () => {
+    const later = 'session 2026-03-08 Person Ax\n  Bar Press: 1 @ 100 kg rpe 10\n';
+    const beyond = 'session 2026-03-10 Person Ax\n  Bar Press: 1 @ 180 kg rpe 10\n';
+    const text = `${sessions(['1 @ 60 kg rpe 10', ...singles.slice(1)])}${later}${beyond}`;
+    expect(worthwhile(text)!.value).toBeCloseTo(2.863564, 6);
+  });
+
+  test('is none of four athletes, a lower bound not counted', () => {
+    expect(worthwhile(sessions([...singles.slice(1), '5 @ 100 kg']))).toBeUndefined();
+  });
+});

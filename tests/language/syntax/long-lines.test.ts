@@ -1,0 +1,136 @@
+import { checkEntry } from '@plimsoll/language/checks/entry-checks';
+import type { Block } from '@plimsoll/language/model/entry';
+import { describe, expect, test } from 'vitest';
+import { readWhole } from '../support/read-text.ts';
+
+/** A piece of a line to be repeated, and what stands before it. */
+const PIECES: readonly (readonly [name: string, before: string, piece: string])[] = [
+  ['digits', '  Row: ', '1'],
+  ['letters', '  Row: ', 'a'],
+  ['spaces', '  Row: 5', ' '],
+  ['spaces before a letter', '  Row: 5 @ 20 kg, setting a', '  '],
+  ['tabs in a name', '  Row', '\t'],
+  ['sets', '  Row: 5', ', 5'],
+  ['sets with loads', '  Row: 5 @ 20 kg', ', 5 @ 20 kg'],
+  ['sets behind a load', '  Row: 5 @ 20 kg', ', 5'],
+  ['bare loads', '  Row: 5 @ 20 kg', ', 5 @ 90'],
+  ['ratings', '  Row: 5 @ 20 kg', ' rpe 8'],
+  ['bare ratings', '  Row: 5 @ 20 kg rpe 8', ', 8'],
+  ['drops', '  Row: 5 @ 20 kg', ' drop 5 @ 20 kg'],
+  ['cells', '  Row: 5', ' | 5'],
+  ['steps', '  Row: 5', ', +1 rep'],
+  ['mini-sets', '  Row: (1', '+1'],
+  ['dashes', '  Row: 1', '-1'],
+  ['dates', '  Row: ', '2026-11-17 '],
+  ['decimal commas', '  Row: 5 @ ', '1,5'],
+  ['times', '  Row: ', '1:00'],
+  ['x', '  Row: 3', ' x'],
+  ['words', '  Row: ', 'no '],
+  ['names', '  Row: 5, instead of ', 'v v '],
+  ['pains', '  Row: 5', ', pain 1 a'],
+  ['at signs', '  Row: ', '@'],
+  ['brackets', '  Row: ', '('],
+  ['odd characters', '  Row: ', '$'],
+  ['surrogates', '  Row: ', '\ud800'],
+  ['combining marks', '  Row: ', '\u0301'],
+  ['comments', '  Row: 5', ' #'],
+  ['labels', '  ', 'A1 '],
+  ['prefixes', '  ', 'warmup '],
+  ['colons', '  ', ':'],
+  ['colons between digits', '  1', ':1'],
+  ['a stray line', '  ', 'no '],
+  ['options', '  A circuit', ', 4 rounds'],
+  ['unknown options', '  A circuit', ', a'],
+  ['bare options', '  A circuit', ', 5'],
+  ['brackets in cells', '  Row: 5', ' | )'],
+  ['round times', '  time 1:00', ', 1:00'],
+  ['rests', '  rest 1:00', ', 1:00'],
+  ['parts of a round', '  done 1 rounds', ' + 1'],
+  ['efforts', '  effort 7', ' | 7'],
+  ['a note', '  > ', 'a '],
+  ['a reason', '  missed, ', 'a,'],
+];
+
+const HEADERS: readonly (readonly [name: string, before: string, piece: string])[] = [
+  ['athletes', 'session 2026-11-17 Ida', ' | Ida'],
+  ['places', 'session 2026-11-17', ' at'],
+  ['weeks', 'session 2026-11-17 Ida, Base', ' week 1'],
+  ['spaces behind a header', 'session', '  '],
+  ['spaces behind a title', 'sesion', '  '],
+  ['capitals', 'sesion ', 'A '],
+  ['a name', 'athlete ', 'Ida '],
+  ['spaces in units', 'units', '  '],
+  ['letters', '', 'a'],
+  ['digits and dots', 'session ', '1.'],
+];
+
+const LINES_OF: readonly (readonly [name: string, before: string, piece: string])[] = [
+  ['muscles', 'exercise Row\n  muscles glutes', ', glutes 1/2'],
+  ['shares', 'exercise Row\n  muscles glutes', ' 1/2'],
+  ['spaces in muscles', 'exercise Row\n  muscles glutes 1', '  '],
+  ['spaces before until', 'athlete Ida\n  avoid squat', '  '],
+  ['until', 'athlete Ida\n  avoid squat', ' until'],
+  ['plates', 'place Loft\n  plates 2x20', ', 2x20'],
+  ['ranges', 'place Loft\n  dumbbells 4-8 by 2 kg', ', 4-8 by 2 kg'],
+  ['directions', 'exercise Row\n  trunk resists flexion', ', flexion'],
+  ['days', 'plan Base\n  days Mon', ', Mon'],
+  ['lines', 'session 2026-11-17', '\n  Row: 5 @ 20 kg'],
+  ['broken lines', 'session 2026-11-17', '\n  A circuit, )'],
+  ['lines that break off', 'session 2026-11-17', '\n  Row: 5 @ pin'],
+  ['entries', '', 'session 2026-11-17\n'],
+  ['blank lines', '', '\n'],
+  ['lone CR', '', '\r'],
+];
+
+const SHORT = 6_000;
+
+/** The least of several runs: what the work itself takes, whatever else the machine does. */
+function measure(text: string): number {
+  const runs = Array.from({ length: 2 }, () => {
+    const start = performance.now();
+    for (const { entry } of readWhole(text).model.entries) checkEntry(entry);
+    return performance.now() - start;
+  });
+  return Math.min(...runs);
+}
+
+const repeat = (piece: string, length: number): string => piece.repeat(Math.ceil(length / piece.length));
+
+// Another program may take the machine for a moment: what grows with the square is slow every time.
+describe('four times the text takes about four times as long', { retry: 3 }, () => {
+  test.each([
+    ...PIECES.map(([name, before, piece]) => [name, `session 2026-11-17 Ida\n${before}`, piece] as const),
+    ...HEADERS,
+    ...LINES_OF,
+  ])('%s', (_, before, piece) => {
+    const short = before + repeat(piece, SHORT);
+    // Behind a run of anything, a letter makes patterns that hoped for its end look back.
+    const long = `${before + repeat(piece, 4 * SHORT)}Z`;
+    const ratio = measure(long) / Math.max(measure(short), 4);
+    // Four times the text: 4 where time grows with the text, 16 where it grows with its square.
+    expect(ratio).toBeLessThan(10);
+  });
+});
+
+test('a line of a hundred thousand characters is read as far as a line may go, and harms no other', () => {
+  const { model } = readWhole(`session 2026-11-17 Ida\n  Row: ${repeat('5, ', 100_000)}5\n  Row: 5`);
+  const entry = model.entries[0]!.entry;
+  const lines = entry.kind === 'session' ? entry.blocks[0]!.lines : [];
+  expect(lines.map(({ cells }) => cells[0]!.sets.length)).toEqual([499, 1]);
+  expect(entry.problems.map(({ code, span }) => [code, span.line])).toEqual([['unknown-item', 1]]);
+});
+
+test.each([...PIECES, ...HEADERS.map(([name, before, piece]) => [name, `\n${before}`, piece] as const)])(
+  'a hundred thousand characters of %s are no reason to stop',
+  (_, before, piece) => {
+    const { model } = readWhole(`session 2026-11-17 Ida\n${before}${repeat(piece, 100_000)}\n  Row: 5`);
+    const last = model.entries.at(-1)!.entry;
+    const { blocks } = last as { blocks?: readonly Block[] };
+    // A header of another kind holds no movements: then the last line is a stray one.
+    const found = [
+      ...(blocks ?? []).flatMap(({ lines }) => lines.map(({ name }) => name.text)),
+      ...last.strays.map(({ text }) => text),
+    ];
+    expect(found).toContainEqual(expect.stringMatching(/^Row(?:: 5)?$/));
+  },
+);
