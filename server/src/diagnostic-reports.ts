@@ -1,0 +1,138 @@
+import {
+  type CancellationToken,
+  type Diagnostic,
+  type DocumentDiagnosticReport,
+  DocumentDiagnosticReportKind,
+  LSPErrorCodes,
+  ResponseError,
+  type WorkspaceDiagnosticReport,
+} from 'vscode-languageserver';
+
+const SLICE_IN_MS = 10;
+
+export interface ReportPorts {
+  readonly compute: (uri: string) => Diagnostic[];
+  readonly versionOf: (uri: string) => number | undefined;
+  readonly toClientUri: (uri: string) => string;
+  /** How long nothing must have changed before anything is told, so that nothing flickers while she types. */
+  readonly quietMs: number;
+}
+
+interface Told {
+  readonly id: string;
+  readonly text: string;
+  readonly items: Diagnostic[];
+}
+
+/**
+ * Answers an editor that asks what is wrong. Every state of a file's problems has an id, so that what the editor has
+ * already is not sent again. What is asked about all files is answered when there is something new to say.
+ */
+export class DiagnosticReports {
+  readonly #ports: ReportPorts;
+  readonly #told = new Map<string, Told>();
+  readonly #stale = new Set<string>();
+  #lastId = 0;
+  #changedAt = Number.NEGATIVE_INFINITY;
+  #isDisposed = false;
+  readonly #waiting = new Set<() => void>();
+
+  constructor(ports: ReportPorts) {
+    this.#ports = ports;
+  }
+
+  /** These files' problems may be others now. */
+  schedule(uris: Iterable<string>): void {
+    for (const uri of uris) this.#stale.add(uri);
+    this.#changedAt = performance.now();
+    this.#wake();
+  }
+
+  dispose(): void {
+    this.#isDisposed = true;
+    this.#wake();
+  }
+
+  /** One file's problems, once typing has paused. */
+  async report(
+    uri: string,
+    previousId: string | undefined,
+    token: CancellationToken,
+  ): Promise<DocumentDiagnosticReport> {
+    await this.#untilQuiet(token);
+    const { id, items } = this.#look(uri);
+    if (id === previousId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId: id };
+    return { kind: DocumentDiagnosticReportKind.Full, resultId: id, items };
+  }
+
+  /** What is new in all files since the editor was told; waits until there is something, or it asks no longer. */
+  async reportAll(
+    previousIds: ReadonlyMap<string, string>,
+    token: CancellationToken,
+  ): Promise<WorkspaceDiagnosticReport> {
+    for (;;) {
+      await this.#untilQuiet(token);
+      await this.#lookAtStale(token);
+      const items = [...this.#told].flatMap(([uri, { id, items }]) => {
+        const previous = previousIds.get(uri);
+        // Nothing was told of this file, and nothing is wrong with it.
+        if (previous === id || (previous === undefined && items.length === 0)) return [];
+        const version = this.#ports.versionOf(uri) ?? null;
+        const kind = DocumentDiagnosticReportKind.Full;
+        return [{ kind, uri: this.#ports.toClientUri(uri), version, resultId: id, items } as const];
+      });
+      if (items.length > 0 || this.#isDisposed) return { items };
+      await this.#untilChanged(token);
+    }
+  }
+
+  #look(uri: string): Told {
+    const known = this.#told.get(uri);
+    const isStale = this.#stale.delete(uri);
+    if (known && !isStale) return known;
+    const items = this.#ports.compute(uri);
+    const text = JSON.stringify(items);
+    const told = known?.text === text ? known : { id: String(++this.#lastId), text, items };
+    this.#told.set(uri, told);
+    return told;
+  }
+
+  async #lookAtStale(token: CancellationToken): Promise<void> {
+    let sliceStart = performance.now();
+    for (const uri of [...this.#stale]) {
+      this.#look(uri);
+      if (performance.now() - sliceStart < SLICE_IN_MS) continue;
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      giveUpIfCancelled(token);
+      sliceStart = performance.now();
+    }
+  }
+
+  #wake(): void {
+    for (const resolve of this.#waiting) resolve();
+    this.#waiting.clear();
+  }
+
+  async #untilChanged(token: CancellationToken): Promise<void> {
+    let listening: { dispose(): void } | undefined;
+    await new Promise<void>((resolve) => {
+      this.#waiting.add(resolve);
+      listening = token.onCancellationRequested(() => resolve());
+    });
+    listening?.dispose();
+  }
+
+  async #untilQuiet(token: CancellationToken): Promise<void> {
+    for (;;) {
+      giveUpIfCancelled(token);
+      const left = this.#changedAt + this.#ports.quietMs - performance.now();
+      if (left <= 0) return;
+      await new Promise((resolve) => setTimeout(resolve, left));
+    }
+  }
+}
+
+function giveUpIfCancelled(token: CancellationToken): void {
+  if (token.isCancellationRequested)
+    throw new ResponseError(LSPErrorCodes.RequestCancelled, 'The editor asks no longer');
+}

@@ -1,0 +1,49 @@
+import { type Located, locate } from '@plimsoll/language/practice/locate';
+import { findHelp } from '@plimsoll/language/vocabulary/help';
+import { type Hover, MarkupKind, type Position } from 'vscode-languageserver';
+import { type FeatureContext, toRange } from './context.ts';
+import { hoverAmount } from './hover/amount.ts';
+import { hoverAthlete } from './hover/athlete.ts';
+import { hoverDate } from './hover/date.ts';
+import { hoverLoad } from './hover/load.ts';
+import { hoverAvoided, hoverMovement } from './hover/movement.ts';
+import { hoverPlace } from './hover/place.ts';
+import { hoverPlan } from './hover/plan.ts';
+import { hoverRating } from './hover/rating.ts';
+
+type Kind = Located['kind'];
+export type LocatedAs<K extends Kind> = Extract<Located, { kind: K }>;
+type Describe<K extends Kind> = (
+  context: FeatureContext,
+  uri: string,
+  located: LocatedAs<K>,
+) => string | undefined;
+
+const DESCRIBERS: { readonly [K in Kind]: Describe<K> } = {
+  movement: hoverMovement,
+  avoided: hoverAvoided,
+  athlete: hoverAthlete,
+  place: hoverPlace,
+  plan: hoverPlan,
+  date: hoverDate,
+  amount: hoverAmount,
+  load: hoverLoad,
+  rating: hoverRating,
+  term: (_context, _uri, { word }) => findHelp(word),
+  word: (_context, _uri, { word }) => findHelp(word),
+};
+
+/** What stands under the cursor, in Markdown. */
+export function provideHover(context: FeatureContext, uri: string, position: Position): Hover | undefined {
+  const file = context.practice.file(uri);
+  const located = file && locate(file.model, position.line, position.character);
+  if (!located) return undefined;
+  const describe = DESCRIBERS[located.kind] as Describe<Kind>;
+  const value = describe(context, uri, located);
+  if (value === undefined) return undefined;
+  return {
+    contents: { kind: MarkupKind.Markdown, value },
+    // Of a word the model knows only roughly where it begins; the editor marks what is under the cursor by itself.
+    ...(located.kind !== 'word' && { range: toRange(located.placed.line, located.span) }),
+  };
+}

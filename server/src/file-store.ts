@@ -1,0 +1,14 @@
+/** What reading a file gave. What could not be read is empty and says why. */
+export interface FileContent {
+  readonly text: string;
+  /** Why the text is not, or not wholly, what is in the file; a sentence for the coach. */
+  readonly complaint?: string;
+}
+
+/** Where closed files come from: a disk, or whatever else an editor's workspace stands on. Never throws. */
+export interface FileStore {
+  /** The URIs of all logs in these folders (URIs too) and below them. */
+  list(folders: readonly string[]): Promise<readonly string[]>;
+  /** The content now; undefined where there is no such file, or one that is not for reading. */
+  read(uri: string): Promise<FileContent | undefined>;
+}

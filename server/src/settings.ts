@@ -1,0 +1,37 @@
+import {
+  DEFAULT_FORMULA,
+  ONE_REP_MAX_FORMULA_IDS,
+  type OneRepMaxFormula,
+} from '@plimsoll/language/measures/one-rep-max';
+
+/** What the user chose, with the names that the measures use. */
+export interface Settings {
+  readonly lenses: 'all' | 'blocks' | 'sessions' | 'none';
+  readonly hints: boolean;
+  readonly formula: OneRepMaxFormula;
+  readonly unit: 'kg' | 'lb';
+}
+
+export const DEFAULT_SETTINGS: Settings = {
+  lenses: 'all',
+  hints: true,
+  formula: DEFAULT_FORMULA,
+  unit: 'kg',
+};
+
+/** The section `plimsoll` as an editor sends it, whatever is in it. What is none of the choices is as if not set. */
+export function readSettings(section: unknown): Settings {
+  const read = (...path: string[]) =>
+    path.reduce<unknown>(
+      (value, key) => (value as Record<string, unknown> | undefined)?.[key],
+      section ?? {},
+    );
+  const choose = <T>(value: unknown, choices: readonly T[], usual: T): T =>
+    choices.includes(value as T) ? (value as T) : usual;
+  return {
+    lenses: choose(read('lenses', 'show'), ['all', 'blocks', 'sessions', 'none'], DEFAULT_SETTINGS.lenses),
+    hints: choose(read('hints', 'show'), [true, false], DEFAULT_SETTINGS.hints),
+    formula: choose(read('estimatedMax', 'formula'), ONE_REP_MAX_FORMULA_IDS, DEFAULT_SETTINGS.formula),
+    unit: choose(read('display', 'unit'), ['kg', 'lb'], DEFAULT_SETTINGS.unit),
+  };
+}

@@ -1,0 +1,96 @@
+import { DiagnosticReports } from '@plimsoll/server/diagnostic-reports';
+import { beforeEach, expect, test } from 'vitest';
+import { CancellationTokenSource, type Diagnostic } from 'vscode-languageserver';
+
+const problem = (message: string): Diagnostic => {
+  const start = { line: 0, character: 0 };
+  return { range: { start, end: start }, message };
+};
+
+let files: Map<string, Diagnostic[]>;
+let looked: string[];
+let reports: DiagnosticReports;
+let source: CancellationTokenSource;
+beforeEach(() => {
+  files = new Map([
+    ['a.plim', [problem('one')]],
+    ['b.plim', []],
+  ]);
+  looked = [];
+  source = new CancellationTokenSource();
+  reports = new DiagnosticReports({
+    compute: (uri) => {
+      looked.push(uri);
+      return files.get(uri) ?? [];
+    },
+    versionOf: () => undefined,
+    toClientUri: (uri) => `client:${uri}`,
+    quietMs: 0,
+  });
+});
+
+const ask = (uri: string, previous?: string) => reports.report(uri, previous, source.token);
+
+test('what the editor has already is not sent again', async () => {
+  const first = await ask('a.plim');
+  expect(first).toMatchObject({ kind: 'full', items: [{ message: 'one' }] });
+  expect(await ask('a.plim', first.resultId)).toEqual({ kind: 'unchanged', resultId: first.resultId });
+  expect(looked).toEqual(['a.plim']);
+});
+
+test('a change that leaves the problems as they are leaves their id', async () => {
+  const first = await ask('a.plim');
+  reports.schedule(['a.plim']);
+  expect(await ask('a.plim', first.resultId)).toMatchObject({ kind: 'unchanged' });
+  files.set('a.plim', [problem('two')]);
+  expect(await ask('a.plim', first.resultId)).toMatchObject({ kind: 'unchanged' });
+  reports.schedule(['a.plim']);
+  expect(await ask('a.plim', first.resultId)).toMatchObject({ kind: 'full', items: [{ message: 'two' }] });
+});
+
+test('all files are told once, those with nothing wrong not at all', async () => {
+  reports.schedule(files.keys());
+  const { items } = await reports.reportAll(new Map(), source.token);
+  expect(items).toMatchObject([{ kind: 'full', uri: 'client:a.plim', items: [{ message: 'one' }] }]);
+});
+
+test('a question about all files waits for news', async () => {
+  reports.schedule(files.keys());
+  const { items: told } = await reports.reportAll(new Map(), source.token);
+  const previous = new Map([['a.plim', told[0]!.resultId!]]);
+  const answers: unknown[] = [];
+  const waiting = reports.reportAll(previous, source.token).then(({ items }) => answers.push(...items));
+  reports.schedule(['a.plim']);
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(answers).toEqual([]);
+  files.set('a.plim', []);
+  files.set('b.plim', [problem('late')]);
+  reports.schedule(files.keys());
+  await waiting;
+  expect(answers).toMatchObject([
+    { uri: 'client:a.plim', items: [] },
+    { uri: 'client:b.plim', items: [{ message: 'late' }] },
+  ]);
+});
+
+test('a question that is withdrawn, or left open at the end, is over', async () => {
+  const waiting = reports.reportAll(new Map(), source.token);
+  source.cancel();
+  await expect(waiting).rejects.toThrow(/asks no longer/);
+  const last = reports.reportAll(new Map(), new CancellationTokenSource().token);
+  reports.dispose();
+  expect(await last).toEqual({ items: [] });
+});
+
+test('nothing is told until typing has paused', async () => {
+  const quiet = new DiagnosticReports({
+    compute: () => [],
+    versionOf: () => undefined,
+    toClientUri: (uri) => uri,
+    quietMs: 40,
+  });
+  quiet.schedule(['a.plim']);
+  const start = performance.now();
+  await quiet.report('a.plim', undefined, source.token);
+  expect(performance.now() - start).toBeGreaterThanOrEqual(39);
+});

@@ -1,0 +1,59 @@
+import { DiagnosticsPublisher } from '@plimsoll/server/diagnostics-publisher';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { Diagnostic } from 'vscode-languageserver';
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+const at = (line: number): Diagnostic => {
+  const place = { line, character: 0 };
+  return { range: { start: place, end: place }, message: 'm' };
+};
+
+function createPublisher(found: Record<string, Diagnostic[]>, open: string[] = []) {
+  const sent: string[] = [];
+  const publisher = new DiagnosticsPublisher({
+    compute: (uri) => found[uri] ?? [],
+    send: (uri, diagnostics) => sent.push(`${uri} ${diagnostics.map(({ range }) => range.start.line)}`),
+    isOpen: (uri) => open.includes(uri),
+    quietMs: 150,
+  });
+  return { publisher, sent };
+}
+
+test('waits until nothing changes, and tells open files first', () => {
+  const { publisher, sent } = createPublisher({ a: [at(1)], b: [at(2)] }, ['b']);
+  publisher.schedule(['a']);
+  vi.advanceTimersByTime(100);
+  publisher.schedule(['b']);
+  vi.advanceTimersByTime(100);
+  expect(sent).toEqual([]);
+  vi.advanceTimersByTime(50);
+  expect(sent).toEqual(['b 2', 'a 1']);
+});
+
+test('tells only what is not as it was told', () => {
+  const found: Record<string, Diagnostic[]> = { a: [at(1)], clean: [] };
+  const { publisher, sent } = createPublisher(found);
+  publisher.schedule(['a', 'clean']);
+  vi.runAllTimers();
+  publisher.schedule(['a', 'clean']);
+  vi.runAllTimers();
+  expect(sent).toEqual(['a 1']);
+  found.a = [];
+  publisher.schedule(['a']);
+  vi.runAllTimers();
+  expect(sent).toEqual(['a 1', 'a ']);
+});
+
+test('says nothing after it was disposed', () => {
+  const { publisher, sent } = createPublisher({ a: [at(1)] });
+  publisher.schedule(['a']);
+  publisher.dispose();
+  vi.runAllTimers();
+  expect(sent).toEqual([]);
+});

@@ -1,0 +1,36 @@
+import { readFileSync } from 'node:fs';
+import { DEFAULT_SETTINGS, readSettings } from '@plimsoll/server/settings';
+import { expect, test } from 'vitest';
+
+test('choices are taken as they come', () => {
+  const section = {
+    lenses: { show: 'blocks' },
+    hints: { show: false },
+    estimatedMax: { formula: 'wathan' },
+    display: { unit: 'lb' },
+  };
+  expect(readSettings(section)).toEqual({ lenses: 'blocks', hints: false, formula: 'wathan', unit: 'lb' });
+});
+
+test.each([[undefined], [null], ['noise'], [{}], [{ lenses: null, hints: 7, display: { unit: 'stone' } }]])(
+  '%j counts as not set',
+  (section) => {
+    expect(readSettings(section)).toEqual(DEFAULT_SETTINGS);
+  },
+);
+
+test('the settings page offers the same choices and defaults', () => {
+  const manifest = JSON.parse(readFileSync(new URL('../../extension/package.json', import.meta.url), 'utf8'));
+  const { properties } = manifest.contributes.configuration;
+  const read = (name: string, value: unknown) => {
+    const [, group, key] = name.split('.') as [string, string, string];
+    return readSettings({ [group]: { [key]: value } });
+  };
+  const names = Object.keys(properties).filter((name) => !name.startsWith('plimsoll.trace'));
+  expect(names).toHaveLength(Object.keys(DEFAULT_SETTINGS).length);
+  for (const name of names) {
+    const choices: unknown[] = properties[name].enum ?? [true, false];
+    expect(read(name, properties[name].default)).toEqual(DEFAULT_SETTINGS);
+    expect(new Set(choices.map((choice) => JSON.stringify(read(name, choice)))).size).toBe(choices.length);
+  }
+});

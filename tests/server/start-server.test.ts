@@ -1,0 +1,271 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { type ClientOptions, TestClient } from './support/start-client.ts';
+
+const clients: TestClient[] = [];
+
+async function start(options: ClientOptions = {}): Promise<TestClient> {
+  const client = await TestClient.start(options);
+  clients.push(client);
+  return client;
+}
+
+afterEach(async () => {
+  for (const client of clients.splice(0)) await client.stop();
+});
+
+const athletes = 'athlete Quill Harrow\n  bodyweight 80 kg on 2026-01-01\n';
+
+const log = (date: string, ...lines: string[]) =>
+  [`session ${date} Quill Harrow`, ...lines.map((line) => `  ${line}`), ''].join('\n');
+
+const rounds = (times: string, pushUps = '10, 10') => [
+  `B circuit, 2 rounds, rest 1:00`,
+  `  Goblet Squat: 10 @ 20 kg`,
+  `  One-Arm Row: ${pushUps} @ 20 kg`,
+  `  time ${times}`,
+];
+
+describe('what is wrong', () => {
+  test('is told for the open file and for closed ones', async () => {
+    const client = await start({
+      files: { 'athletes.plim': athletes, 'closed.plim': log('2026-11-02', 'Back Squat: 5 @') },
+    });
+    await client.open('open.plim', log('2026-11-03', 'Bakc Squat: 5 @ 60 kg'));
+    await expect.poll(() => client.problems('open.plim')).toEqual(['2:3 unknown-movement']);
+    await expect.poll(() => client.problems('closed.plim')).toEqual(['2:17 missing-load']);
+    expect(client.diagnostics('open.plim')[0]).toMatchObject({ source: 'plimsoll', severity: 2 });
+  });
+
+  test('goes when the text is mended', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('a.plim', log('2026-11-02', 'Back Squat: 5 @'));
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
+    await client.type('a.plim', '5 @', '5 @ 100 kg');
+    await expect.poll(() => client.problems('a.plim')).toEqual([]);
+  });
+
+  test('follows a definition in another file', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('a.plim', log('2026-11-02', 'Harbour Hop: 5'));
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:3 unknown-movement']);
+    await client.open('moves.plim', 'exercise Harbour Hop\n');
+    await expect.poll(() => client.problems('a.plim')).toEqual([]);
+    await client.type('moves.plim', 'Hop', 'Hope');
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:3 unknown-movement']);
+  });
+
+  test('is silent about names until all files are read', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    const told: string[][] = [];
+    await client.open('a.plim', log('2026-11-02', 'Back Squat: 5 @ 60 kg', 'Bench Press: 5 @'));
+    await expect
+      .poll(() => {
+        told.push(client.problems('a.plim'));
+        return told.at(-1);
+      })
+      .toEqual(['3:18 missing-load']);
+    expect(told.flat().filter((problem) => problem.includes('unknown'))).toEqual([]);
+  });
+});
+
+describe('files', () => {
+  test('that change beside the editor are read again', async () => {
+    const client = await start({ files: { 'a.plim': log('2026-11-02', 'Back Squat: 5 @') } });
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
+    await client.changeFiles({ 'a.plim': log('2026-11-02', 'Back Squat: 5 @ 60 kg') });
+    await expect.poll(() => client.problems('a.plim')).toEqual([]);
+  });
+
+  test('that are deleted or renamed take their facts and problems along', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.changeFiles({
+      'a.plim': log('2026-11-02', ...rounds('3:00, 3:00'), 'C straight', '  Bench Press: 5 @'),
+    });
+    await expect.poll(() => client.problems('a.plim')).toEqual(['7:20 missing-load']);
+    await client.open('b.plim', log('2026-11-09', ...rounds('2:00, 2:00')));
+    await expect.poll(async () => (await client.lenses('b.plim'))[1]).toContain('2 Nov');
+    await client.changeFiles({ 'a.plim': undefined });
+    await expect.poll(() => client.problems('a.plim')).toEqual([]);
+    await expect.poll(async () => (await client.lenses('b.plim'))[1]).not.toContain('2 Nov');
+    await client.changeFiles({ 'c.plim': log('2026-11-02', ...rounds('3:00, 3:00')) });
+    await expect.poll(async () => (await client.lenses('b.plim'))[1]).toContain('2 Nov');
+  });
+
+  test('that are open count as they stand in the editor, and as on the disk once closed', async () => {
+    const client = await start({
+      files: { 'athletes.plim': athletes, 'a.plim': log('2026-11-02', 'Dip: 5') },
+    });
+    await client.open('a.plim', log('2026-11-02', 'Dip: 5', 'Bench Press: 5 @'));
+    await expect.poll(() => client.problems('a.plim')).toEqual(['3:18 missing-load']);
+    const changed = log('2026-11-02', 'Back Squat: 5 @');
+    await client.changeFiles({ 'a.plim': changed, 'closed.plim': changed });
+    await expect.poll(() => client.problems('closed.plim')).toContain('2:17 missing-load');
+    expect(await client.hover('a.plim', 3, 3)).toContain('**Bench Press**');
+    await client.changeFiles({ 'closed.plim': undefined });
+    await client.close('a.plim');
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
+  });
+
+  test('in a comparison with an older version count once', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    const text = log('2026-11-02', 'Back Squat: 5 @ 60 kg');
+    await client.open('a.plim', text);
+    await client.open('a.plim', text, 'git:/practice/a.plim?HEAD');
+    await expect.poll(() => client.refreshes.lenses).toBeGreaterThan(0);
+    expect(client.problems('a.plim')).toEqual([]);
+    expect(await client.lenses('git:/practice/a.plim?HEAD')).toEqual([]);
+  });
+});
+
+describe('folders', () => {
+  const move = (client: TestClient, added: string[], removed: string[]) =>
+    client.notify('workspace/didChangeWorkspaceFolders', {
+      event: {
+        added: added.map((uri) => ({ uri, name: uri })),
+        removed: removed.map((uri) => ({ uri, name: uri })),
+      },
+    });
+
+  test('that leave the workspace take their facts along, and come back with them', async () => {
+    const client = await start({ files: { 'a.plim': log('2026-11-02', 'Back Squat: 5 @') } });
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
+    await move(client, [], ['file:///practice']);
+    await expect.poll(() => client.problems('a.plim')).toEqual([]);
+    await move(client, ['file:///practice'], []);
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
+  });
+
+  test('that are deleted in the editor take their files along', async () => {
+    const client = await start({ files: { 'old/a.plim': log('2026-11-02', 'Back Squat: 5 @') } });
+    await expect.poll(() => client.problems('old/a.plim')).toEqual(['2:17 missing-load']);
+    client.store.files.clear();
+    await client.notify('workspace/didDeleteFiles', { files: [{ uri: 'file:///practice/old' }] });
+    await expect.poll(() => client.problems('old/a.plim')).toEqual([]);
+  });
+
+  test('do not hold a file that was opened from elsewhere, once it is closed', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('b.plim', log('2026-11-09', ...rounds('2:00, 2:00')));
+    await client.open('/else.plim', log('2026-11-02', ...rounds('3:00, 3:00')), 'file:///else.plim');
+    await expect.poll(async () => (await client.lenses('b.plim'))[1]).toContain('2 Nov');
+    client.store.files.set('file:///else.plim', log('2026-11-02', ...rounds('3:00, 3:00')));
+    await client.notify('textDocument/didClose', { textDocument: { uri: 'file:///else.plim' } });
+    await expect.poll(async () => (await client.lenses('b.plim'))[1]).not.toContain('2 Nov');
+  });
+});
+
+describe('lenses', () => {
+  test('change while she types one more round', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('a.plim', log('2026-11-02', ...rounds('3:00')));
+    await client.type('a.plim', 'time 3:00', 'time 3:00, 3:30');
+    const [session, block] = await client.lenses('a.plim');
+    expect(session).toBe('1 session 4 working sets · 800 kg');
+    expect(block).toBe('2 block 2 rounds 6:30 · 123 kg/min');
+  });
+
+  test('show what the setting says, at once', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open(
+      'a.plim',
+      log('2026-11-02', ...rounds('3:00, 3:30'), 'A straight', 'Back Squat: 5 @ 100 kg rpe 9'),
+    );
+    const kinds = async () => [...new Set((await client.lenses('a.plim')).map((lens) => lens.split(' ')[1]))];
+    expect(await kinds()).toEqual(['session', 'block', 'line']);
+    await client.set({ lenses: { show: 'blocks' } });
+    expect(await kinds()).toEqual(['session', 'block']);
+    await client.set({ lenses: { show: 'sessions' } });
+    expect(await kinds()).toEqual(['session']);
+    await client.set({ lenses: { show: 'none' } });
+    expect(await kinds()).toEqual([]);
+  });
+
+  test('follow formula and unit', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('a.plim', log('2026-11-02', 'Back Squat: 5 @ 100 kg rpe 10'));
+    await expect.poll(async () => (await client.lenses('a.plim')).at(-1)).toContain('117 kg');
+    await client.set({ estimatedMax: { formula: 'brzycki' }, display: { unit: 'lb' } });
+    await expect.poll(async () => (await client.lenses('a.plim')).at(-1)).toContain('248 lb');
+  });
+
+  test('explain their numbers', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('a.plim', log('2026-11-02', ...rounds('3:00, 3:30')));
+    const text = await client.explain('a.plim', 2, 'block');
+    expect(text).toContain('Work density: 123.1 kg/min');
+    expect(text).toContain('Source: Scott BR et al. (2016)');
+    expect(await client.explain('a.plim', 3, 'block')).toBeNull();
+  });
+
+  test('are asked for again when another file brings history, and at midnight', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('b.plim', log('2026-11-09', ...rounds('2:00, 2:00')));
+    await expect.poll(() => client.refreshes.lenses).toBe(1);
+    await client.changeFiles({ 'a.plim': log('2026-11-02', ...rounds('3:00, 3:00')) });
+    await expect.poll(() => client.refreshes).toEqual({ lenses: 2, hints: 2 });
+    client.clock.begin('2026-11-25');
+    await expect.poll(() => client.refreshes.lenses).toBe(3);
+  });
+});
+
+test('hints stand at the ends of lines and can be turned off', async () => {
+  const client = await start({
+    files: { 'athletes.plim': athletes, 'a.plim': log('2026-11-02', 'Back Squat: 5 @ 100 kg') },
+  });
+  await client.open('b.plim', log('2026-11-09', 'Back Squat: 5 @ 102.5 kg'));
+  await expect.poll(() => client.hints('b.plim')).toEqual(['2:27 +2.5 kg since 2 Nov · record for 5 reps']);
+  await client.set({ hints: { show: false } });
+  await expect.poll(() => client.hints('b.plim')).toEqual([]);
+});
+
+test('a hover answers before and after all files are read', async () => {
+  const client = await start({ files: { 'athletes.plim': athletes } });
+  await client.open('a.plim', log('2026-11-02', 'Back Squat: 5 @ 100 kg'));
+  expect(await client.hover('a.plim', 2, 20)).toBe('**100 kg = 220.5 lb**');
+});
+
+test('a fix changes the very version that it was offered for', async () => {
+  const client = await start({ files: { 'athletes.plim': athletes } });
+  await client.open('a.plim', log('2026-11-02', 'Bakc Squat: 5 @ 60 kg'));
+  await expect.poll(() => client.problems('a.plim')).toEqual(['2:3 unknown-movement']);
+  const [first] = await client.actions('a.plim', 'Bakc');
+  expect(first).toMatchObject({
+    title: 'Write Back Squat',
+    kind: 'quickfix',
+    edit: { documentChanges: [{ textDocument: { version: 1 }, edits: [{ newText: 'Back Squat' }] }] },
+  });
+  expect(await client.actions('a.plim', 'Bakc', ['refactor'])).toEqual([]);
+});
+
+test('an editor that knows no settings, refreshes or folders is served with the defaults', async () => {
+  const client = await start({ capabilities: {} });
+  await client.open('a.plim', log('2026-11-02', ...rounds('3:00, 3:30')));
+  await expect.poll(async () => (await client.lenses('a.plim')).length).toBe(2);
+});
+
+test.each([
+  ['nothing', ''],
+  ['noise', '\u0000\ufffd@@@ ::: ((( 5x5x5x5 @ @ kg | | |\nsession\nsession 2026-99-99 @\n  : 5\n  A A A'],
+  ['a mark and lone returns', '\ufeffsession 2026-11-02 Quill Harrow\r  Back Squat: 5 @ 60 kg\r'],
+])('%s in a file stops no request', async (_name, text) => {
+  const client = await start({ files: { 'athletes.plim': athletes } });
+  await client.open('a.plim', text);
+  const lines = text.split(/\r\n|\r|\n/);
+  for (const [line, content] of lines.entries()) {
+    for (let column = 0; column <= content.length; column++)
+      await client.hover('a.plim', line + 1, column + 1);
+  }
+  await client.lenses('a.plim');
+  await client.hints('a.plim');
+  await client.actions('a.plim', text);
+  expect(client.log).toEqual([]);
+});
+
+test('a request that fails is answered with nothing, is logged, and harms no other', async () => {
+  const client = await start({ files: { 'athletes.plim': athletes } });
+  await client.open('a.plim', log('2026-11-02', 'Back Squat: 5 @ 100 kg'));
+  const textDocument = { uri: 'file:///practice/a.plim' };
+  expect(await client.request('textDocument/hover', { textDocument })).toBeNull();
+  await expect.poll(() => client.log).toEqual([expect.stringContaining('No hover: TypeError')]);
+  expect(await client.hover('a.plim', 2, 20)).toContain('100 kg');
+});
