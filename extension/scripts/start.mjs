@@ -19,8 +19,9 @@ const oneDay = 24 * 60;
 const releaseSignals = endCommandsOnSignal();
 try {
   await installDependencies();
-  await runCommand(npmCommand, ['run', 'build', '--workspace', 'server']);
-  await runCommand(npmCommand, ['run', 'package', '--workspace', 'extension']);
+  console.log('Building …');
+  await runCommand(npmCommand, ['run', 'build', '--workspace', 'server'], { quiet: true });
+  await runCommand(npmCommand, ['run', 'package', '--workspace', 'extension'], { quiet: true });
   if (process.argv.includes('--no-open')) {
     await printReport();
   } else {

@@ -7,7 +7,7 @@ import {
   State,
   TransportKind,
 } from 'vscode-languageclient/node';
-import type { CustomRequests } from '../../server/src/messages.ts';
+import { type CustomRequests, WEEKS_CHANGED } from '../../server/src/messages.ts';
 import type { Explanations } from './explanations.ts';
 
 /** What a client needs of the extension; it outlives the client, which is made anew for every restart. */
@@ -17,6 +17,7 @@ export interface ClientSurroundings {
   readonly files: FileSystemWatcher;
   readonly explanations: Explanations;
   readonly tellFailure: () => void;
+  readonly refreshWeek: () => void;
 }
 
 /** The server bundle in a process of its own, spoken to over Node's IPC. Settings reach it when it asks for them. */
@@ -27,6 +28,7 @@ export class PlimsollClient extends LanguageClient {
   constructor(surroundings: ClientSurroundings) {
     super('plimsoll', 'Plimsoll', serverOptions(surroundings), clientOptions(surroundings));
     this.#tellFailure = surroundings.tellFailure;
+    this.onNotification(WEEKS_CHANGED, surroundings.refreshWeek);
     this.onDidChangeState(({ newState }) => {
       this.#told &&= newState !== State.Running;
     });
@@ -59,6 +61,8 @@ function clientOptions({ log, files, explanations }: ClientSurroundings): Langua
     documentSelector: [{ language: 'plimsoll' }],
     synchronize: { fileEvents: files },
     diagnosticCollectionName: 'plimsoll',
+    // Otherwise what is wrong would be asked for on opening alone.
+    diagnosticPullOptions: { onChange: true },
     outputChannel: log,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
     middleware: {

@@ -1,6 +1,7 @@
 import { commands, type ExtensionContext, l10n, window, workspace } from 'vscode';
 import { type ClientSurroundings, PlimsollClient } from './client.ts';
 import { Explanations } from './explanations.ts';
+import { WeekStatus } from './week-status.ts';
 
 let client: PlimsollClient | undefined;
 
@@ -10,10 +11,13 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const explanations = new Explanations(
     async (params) => (await client?.ask('plimsoll/explain', params)) ?? null,
   );
-  const surroundings = { context, log, files, explanations, tellFailure };
+  const week = new WeekStatus(async (params) => (await client?.ask('plimsoll/athleteWeek', params)) ?? null);
+  const refreshWeek = () => week.refresh();
+  const surroundings = { context, log, files, explanations, tellFailure, refreshWeek };
   context.subscriptions.push(
     log,
     files,
+    week,
     commands.registerCommand('plimsoll.newLog', newLog),
     commands.registerCommand('plimsoll.showLog', () => log.show()),
     commands.registerCommand('plimsoll.restartServer', () => restartClient(surroundings)),
