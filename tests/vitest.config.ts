@@ -1,8 +1,19 @@
+import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+
+/** The built-in library is imported as text, as the bundles do. */
+export const plimAsText = {
+  name: 'plim-as-text',
+  enforce: 'pre' as const,
+  load(id: string) {
+    return id.endsWith('.plim') ? `export default ${JSON.stringify(readFileSync(id, 'utf8'))};` : undefined;
+  },
+};
 
 /** Everything but what needs the real editor, which has a configuration of its own. */
 export default defineConfig({
   root: import.meta.dirname,
+  plugins: [plimAsText],
   test: {
     include: ['**/*.test.ts'],
     exclude: ['editor/*.test.ts', '**/node_modules/**', '.cache/**'],

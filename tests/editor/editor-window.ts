@@ -28,11 +28,13 @@ export class EditorWindow {
     this.folder = folder;
   }
 
-  /** Opens a file of the workspace by its name, through Quick Open. */
-  async openFile(name: string): Promise<void> {
+  /** Opens a file of the workspace through Quick Open, by its path: `first-day.plim`, `practice/plans.plim`. */
+  async openFile(path: string): Promise<void> {
+    const parts = path.split('/');
+    const shown = [parts.at(-1), parts.slice(0, -1).join('/')].join(' ').trim();
     await this.page.keyboard.press('Control+P');
-    await this.pickInQuickInput(name, `.monaco-list-row[aria-label^="${name}"]`);
-    await this.page.waitForSelector(`.tab.active[data-resource-name="${name}"]`);
+    await this.pickInQuickInput(path, `.monaco-list-row[aria-label^="${shown}"]`);
+    await this.page.waitForSelector(`.tab.active [aria-label^="${this.folder}/${path}"]`);
     await this.page.waitForSelector('.editor-instance .monaco-editor.focused .view-line');
   }
 

@@ -11,28 +11,68 @@ export interface CaseResult {
 }
 
 const file = 'host-suite.plim';
-const text = `session 2026-11-17 Quill Harrow
+const text = `athlete Quill Harrow
+
+session 2026-11-23 Quill Harrow
   Back Squat: 3x5 @ 80 kg
+  Bench Press: 5 @
+  Deadlift: 5 @ 100 kg
 `;
+const sessionLine = 2;
+const squatLine = 3;
+const brokenLine = 4;
 
 const cases: Readonly<Record<string, () => Promise<void>>> = {
-  'opens a file as plimsoll': async () => {
-    const document = await openSample();
+  'a .plim file is plimsoll': async () => {
+    const document = await openFile();
     assert.equal(document.languageId, 'plimsoll');
   },
 
-  'puts a lens over a session': async () => {
-    const document = await openSample();
-    const lenses = await poll(
-      () =>
-        vscode.commands.executeCommand<vscode.CodeLens[]>(
-          'vscode.executeCodeLensProvider',
-          document.uri,
-          100,
-        ),
-      (found) => found.some((lens) => lens.command !== undefined),
+  'a session has a lens with its sums, beside a broken line': async () => {
+    const document = await openFile();
+    // 3 × 5 × 80 + 5 × 100; the broken line counts five reps and no kilograms.
+    await poll(
+      () => readLenses(document, sessionLine),
+      (lenses) => lenses.some((lens) => /1\s700 kg/.test(lens)),
     );
-    assert.equal(lenses[0]?.range.start.line, 0);
+  },
+
+  'an edit changes the lens': async () => {
+    const document = await openFile();
+    const edit = new vscode.WorkspaceEdit();
+    edit.insert(document.uri, document.lineAt(squatLine).range.end, ', 5 @ 85 kg');
+    assert.ok(await vscode.workspace.applyEdit(edit));
+    await poll(
+      () => readLenses(document, sessionLine),
+      (lenses) => lenses.some((lens) => /2\s125 kg/.test(lens)),
+    );
+  },
+
+  'a line that breaks off is the one with a problem': async () => {
+    const document = await openFile();
+    const problems = await poll(
+      async () => vscode.languages.getDiagnostics(document.uri),
+      (found) => found.length > 0,
+    );
+    assert.deepEqual([...new Set(problems.map((problem) => problem.range.start.line))], [brokenLine]);
+    assert.equal(problems[0]?.code, 'missing-load');
+  },
+
+  'a movement has a hover': async () => {
+    const document = await openFile();
+    const position = new vscode.Position(squatLine, document.lineAt(squatLine).text.indexOf('Squat'));
+    await poll(
+      () => readHover(document, position),
+      (hover) => hover.includes('Back Squat'),
+    );
+  },
+
+  'the extension adds its commands': async () => {
+    const commands = await vscode.commands.getCommands(true);
+    const missing = ['plimsoll.newLog', 'plimsoll.showLog', 'plimsoll.restartServer'].filter(
+      (command) => !commands.includes(command),
+    );
+    assert.deepEqual(missing, []);
   },
 };
 
@@ -66,14 +106,37 @@ export async function run(): Promise<void> {
   }
 }
 
-async function openSample(): Promise<vscode.TextDocument> {
+/** Writes the file anew, so that no case sees what another has edited. */
+async function openFile(): Promise<vscode.TextDocument> {
   const folder = vscode.workspace.workspaceFolders?.[0];
   assert.ok(folder, 'a folder is open');
   const uri = vscode.Uri.joinPath(folder.uri, file);
   await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(text));
   const document = await vscode.workspace.openTextDocument(uri);
   await vscode.window.showTextDocument(document);
+  if (document.isDirty) {
+    await vscode.commands.executeCommand('workbench.action.files.revert');
+  }
+  await poll(
+    async () => document.getText(),
+    (content) => content === text,
+  );
   return document;
+}
+
+async function readLenses(document: vscode.TextDocument, line: number): Promise<string[]> {
+  const command = 'vscode.executeCodeLensProvider';
+  const lenses = await vscode.commands.executeCommand<vscode.CodeLens[]>(command, document.uri, 100);
+  return lenses.filter((lens) => lens.range.start.line === line).map((lens) => lens.command?.title ?? '');
+}
+
+async function readHover(document: vscode.TextDocument, position: vscode.Position): Promise<string> {
+  const command = 'vscode.executeHoverProvider';
+  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(command, document.uri, position);
+  return hovers
+    .flatMap((hover) => hover.contents)
+    .map((content) => (typeof content === 'string' ? content : content.value))
+    .join('\n');
 }
 
 /** Asks until the answer is good, and answers it; the last answer is shown when it never is. */
