@@ -94,6 +94,12 @@ export const CHECKS = {
   ),
   // Plans
   'plan-day': warning('The plan has no such week or day, so nothing can be compared.'),
+  'plan-order': warning('A plan starts on a date or after another one, and plans in a circle never start.'),
+  'plan-days': warning(
+    'Each day of a plan falls on a weekday, and each week that it speaks of is one that it has.',
+  ),
+  'plan-step': warning('A step that can never be taken would change nothing without a word.'),
+  'plan-ceiling': info('What a step goes to is never reached within the weeks of the plan.'),
   'not-as-planned': hint('The movements done differ from those that the plan asked for that day.'),
   // Cautions: they inform, and defer to licensed practice
   'caution-youth': info(

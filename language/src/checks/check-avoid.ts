@@ -53,7 +53,7 @@ function isDone(line: MovementLine, index: number): boolean {
   return sets.length === 0 || sets.some(({ amount }) => amount?.kind !== 'skipped');
 }
 
-function findAvoided(
+export function findAvoided(
   { avoid }: AthleteEntry,
   movement: Movement,
   day: number,

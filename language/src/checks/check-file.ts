@@ -23,6 +23,7 @@ import { checkNoLoad } from './check-no-load.ts';
 import { checkOneBar } from './check-one-bar.ts';
 import { checkOneOrTwo } from './check-one-or-two.ts';
 import { checkPlace } from './check-place.ts';
+import { checkPlan } from './check-plan.ts';
 import { checkPlanDay } from './check-plan-day.ts';
 import { checkRareNames } from './check-rare-names.ts';
 import { checkStrays } from './check-strays.ts';
@@ -37,7 +38,7 @@ type Check<E extends Entry> = (entry: E, context: CheckContext) => Iterable<Prob
 const EVERY: readonly Check<Entry>[] = [checkNames, checkStrays, checkDefinedTwice, checkOneOrTwo];
 const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, { kind: K }>>[] } = {
   athlete: [checkYouth],
-  plan: [checkPlace, checkOneBar, checkAvoid],
+  plan: [checkPlace, checkOneBar, checkAvoid, checkPlan],
   session: [
     checkPlace,
     checkOneBar,

@@ -4,26 +4,16 @@ import type { MassLoad } from '../model/quantity.ts';
 import type { Problem, Span } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { printMass } from '../units/mass.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { findEquipment } from '../vocabulary/equipment.ts';
 import { type CheckContext, joinWords, listBlocks, problem } from './check-context.ts';
-
-/** Kinds of block that go from line to line and back. */
-const ROTATING: ReadonlySet<Block['kind']> = new Set([
-  'circuit',
-  'superset',
-  'giant set',
-  'amrap',
-  'for time',
-  'every',
-  'intervals',
-]);
 
 /** A barbell that would carry two loads in a round; a place that lists several bars may keep one loaded for each. */
 export function* checkOneBar(entry: SessionEntry | PlanEntry, { practice }: CheckContext): Iterable<Problem> {
   const bars = countBars(entry, practice);
   if (bars === undefined) return;
   for (const block of listBlocks(entry)) {
-    if (!ROTATING.has(block.kind)) continue;
+    if (!BLOCK_KINDS[block.kind].inRounds) continue;
     const cells = Math.max(1, ...block.lines.map((line) => line.cells.length));
     for (let index = 0; index < cells; index++) {
       const found = findTooMany(block, index, bars, practice);

@@ -1,7 +1,8 @@
 import type { Amount, Quantity } from '../model/quantity.ts';
 import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { buildDuration, buildQuantity, toQuantity } from './build-values.ts';
+import { buildDuration } from './build-duration.ts';
+import { buildQuantity, toQuantity } from './build-values.ts';
 import {
   type EntryReading,
   type Holed,

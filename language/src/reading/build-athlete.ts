@@ -2,8 +2,9 @@ import type { AthleteEntry } from '../model/entry.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { buildLoad } from './build-load.ts';
+import { buildMass, buildMasses, readLineUnits } from './build-mass.ts';
 import { buildSet } from './build-sets.ts';
-import { buildDate, buildMass, buildMasses, buildName, readLineUnits, readUnit } from './build-values.ts';
+import { buildDate, buildName, readUnit } from './build-values.ts';
 import { type EntryReading, type Facts, present, spanOf } from './line-reading.ts';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer E)[] ? E[] : T[K] };

@@ -4,16 +4,10 @@ import type { Span, Written } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { KEYWORD_SPELLINGS } from '../syntax/line-scanner.ts';
 import { shorten } from '../text/shorten.ts';
+import { buildDuration } from './build-duration.ts';
 import { buildStep } from './build-modifier.ts';
 import { reportSpelling } from './build-movement-line.ts';
-import {
-  buildDuration,
-  buildQuantity,
-  lastTokenSpan,
-  readClock,
-  readUnit,
-  toQuantity,
-} from './build-values.ts';
+import { buildQuantity, lastTokenSpan, readClock, readUnit, toQuantity } from './build-values.ts';
 import { type EntryReading, type Holed, present, spanOf, textOf, toNumber } from './line-reading.ts';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };

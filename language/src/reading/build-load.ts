@@ -3,15 +3,8 @@ import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { METRES_PER } from '../units/distance.ts';
 import { parseClock, SECONDS_PER } from '../units/duration.ts';
-import {
-  buildMass,
-  buildMassValue,
-  buildName,
-  type LineUnits,
-  lastTokenSpan,
-  readUnit,
-  reportBareMass,
-} from './build-values.ts';
+import { buildMass, buildMassValue, type LineUnits, reportBareMass } from './build-mass.ts';
+import { buildName, lastTokenSpan, readUnit } from './build-values.ts';
 import {
   addAfter,
   type EntryReading,

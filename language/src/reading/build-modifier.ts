@@ -2,7 +2,8 @@ import type { Modifier, Step, StepUnit } from '../model/quantity.ts';
 import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
-import { buildDuration, buildName, toQuantity } from './build-values.ts';
+import { buildDuration } from './build-duration.ts';
+import { buildName, toQuantity } from './build-values.ts';
 import { type EntryReading, type Holed, present, replaceBy, spanOf, toNumber } from './line-reading.ts';
 
 /** `tempo 3-1-X-0`, `rest 2:30`, `pain 3 left knee` and the other items that are no set. */

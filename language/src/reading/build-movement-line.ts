@@ -2,8 +2,9 @@ import type { MovementLine } from '../model/entry.ts';
 import type { Cell, Modifier } from '../model/quantity.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { KEYWORD_SPELLINGS } from '../syntax/line-scanner.ts';
+import { readLineUnits } from './build-mass.ts';
 import { buildCell } from './build-sets.ts';
-import { buildName, readLineUnits } from './build-values.ts';
+import { buildName } from './build-values.ts';
 import {
   type EntryReading,
   type Holed,

@@ -6,13 +6,12 @@ import {
   buildCountedMass,
   buildMass,
   buildMasses,
-  buildName,
-  buildNames,
   hasUnit,
   type LineUnits,
   readLineUnits,
   reportBareMass,
-} from './build-values.ts';
+} from './build-mass.ts';
+import { buildName, buildNames } from './build-values.ts';
 import {
   type EntryReading,
   type Facts,

@@ -1,6 +1,8 @@
 import type { PerAthlete, SessionFacts } from '../model/entry.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { buildDuration, buildMass, buildName, readLineUnits } from './build-values.ts';
+import { buildDuration } from './build-duration.ts';
+import { buildMass, readLineUnits } from './build-mass.ts';
+import { buildName } from './build-values.ts';
 import { type EntryReading, present, spanOf, textOf, toNumber } from './line-reading.ts';
 
 type Facts = { -readonly [K in keyof SessionFacts]: SessionFacts[K] };

@@ -3,9 +3,11 @@ import type * as ast from '../syntax/generated/ast.ts';
 import { shorten } from '../text/shorten.ts';
 import { LIMITS } from '../vocabulary/limits.ts';
 import { buildAmount } from './build-amount.ts';
+import { buildDuration } from './build-duration.ts';
 import { buildLoad } from './build-load.ts';
+import type { LineUnits } from './build-mass.ts';
 import { buildModifier } from './build-modifier.ts';
-import { buildDuration, type LineUnits, toQuantity } from './build-values.ts';
+import { toQuantity } from './build-values.ts';
 import {
   type EntryReading,
   type Holed,

@@ -10,11 +10,13 @@ import { expect, test, vi } from 'vitest';
 import { entryReader, readWhole } from '../support/read-text.ts';
 import { SAMPLES } from '../support/samples.ts';
 
+const services = createSyntaxServices();
+
 test('the parser finds no ambiguity when it looks for one', () => {
   const said = vi.spyOn(console, 'log').mockImplementation(() => undefined);
   const warned = vi.spyOn(console, 'warn').mockImplementation(() => undefined);
   const shared = inject(createDefaultSharedCoreModule(EmptyFileSystem), PlimsollGeneratedSharedModule);
-  const services = inject(createDefaultCoreModule({ shared }), PlimsollGeneratedModule, {
+  const looking = inject(createDefaultCoreModule({ shared }), PlimsollGeneratedModule, {
     LanguageMetaData: () => ({
       languageId: 'plimsoll',
       fileExtensions: ['.plim'],
@@ -23,10 +25,10 @@ test('the parser finds no ambiguity when it looks for one', () => {
     }),
     parser: { Lexer: (all: Parameters<typeof createLexer>[0]) => createLexer(all) },
   });
-  shared.ServiceRegistry.register(services);
+  shared.ServiceRegistry.register(looking);
   // The look for ambiguities goes on while texts are read.
   for (const { text } of SAMPLES) {
-    expect(services.parser.LangiumParser.parse(text).parserErrors).toEqual([]);
+    expect(looking.parser.LangiumParser.parse(text).parserErrors).toEqual([]);
   }
   const messages = [...said.mock.calls, ...warned.mock.calls].flat().map(String);
   vi.restoreAllMocks();
@@ -36,7 +38,6 @@ test('the parser finds no ambiguity when it looks for one', () => {
 const createLexer = (services: ConstructorParameters<typeof LineLexer>[0]) => new LineLexer(services);
 
 test.each(SAMPLES)('$name: its entries read one by one are those of the whole file', ({ text }) => {
-  const services = createSyntaxServices();
   const whole = services.parser.LangiumParser.parse(text, { rule: 'Practice' });
   expect(whole.parserErrors).toEqual([]);
   const { model, lines } = readWhole(text);
@@ -63,7 +64,6 @@ test('the grammar in the sources is the one that the parser was generated from',
   const rules = [
     ...source.matchAll(/^(?:entry |fragment |hidden |terminal )*(\w+)(?: returns \w+| infers \w+)?:/gm),
   ].map(([, name]) => name!);
-  const services = createSyntaxServices();
   const generated = services.Grammar.rules.map(({ name }) => name);
   expect(rules.filter((name) => name !== 'terminal').sort()).toEqual([...generated].sort());
 });

@@ -117,6 +117,6 @@ test('tokens stand in order, apart, within the line, and hold no space at their 
         last = end;
       }
     }),
-    { ...RUNS, numRuns: RUNS.numRuns * 4 },
+    RUNS,
   );
 });

@@ -1,5 +1,4 @@
 import { checkEntry } from '@plimsoll/language/checks/entry-checks';
-import type { Block } from '@plimsoll/language/model/entry';
 import { describe, expect, test } from 'vitest';
 import { readWhole } from '../support/read-text.ts';
 
@@ -84,14 +83,15 @@ const LINES_OF: readonly (readonly [name: string, before: string, piece: string]
 
 const SHORT = 6_000;
 
-/** The least of several runs: what the work itself takes, whatever else the machine does. */
+/** Milliseconds that reading and checking take. What stands below the text is read whatever the text is. */
 function measure(text: string): number {
-  const runs = Array.from({ length: 2 }, () => {
-    const start = performance.now();
-    for (const { entry } of readWhole(text).model.entries) checkEntry(entry);
-    return performance.now() - start;
-  });
-  return Math.min(...runs);
+  const whole = `${text}\nathlete Ida\n  born 1991`;
+  const start = performance.now();
+  const { model } = readWhole(whole);
+  for (const { entry } of model.entries) checkEntry(entry);
+  const time = performance.now() - start;
+  expect(model.entries.at(-1)!.entry).toMatchObject({ kind: 'athlete', born: 1991 });
+  return time;
 }
 
 const repeat = (piece: string, length: number): string => piece.repeat(Math.ceil(length / piece.length));
@@ -106,9 +106,8 @@ describe('four times the text takes about four times as long', { retry: 3 }, () 
     const short = before + repeat(piece, SHORT);
     // Behind a run of anything, a letter makes patterns that hoped for its end look back.
     const long = `${before + repeat(piece, 4 * SHORT)}Z`;
-    const ratio = measure(long) / Math.max(measure(short), 4);
     // Four times the text: 4 where time grows with the text, 16 where it grows with its square.
-    expect(ratio).toBeLessThan(10);
+    expect(measure(long) / Math.max(measure(short), 4)).toBeLessThan(10);
   });
 });
 
@@ -119,18 +118,3 @@ test('a line of a hundred thousand characters is read as far as a line may go, a
   expect(lines.map(({ cells }) => cells[0]!.sets.length)).toEqual([499, 1]);
   expect(entry.problems.map(({ code, span }) => [code, span.line])).toEqual([['unknown-item', 1]]);
 });
-
-test.each([...PIECES, ...HEADERS.map(([name, before, piece]) => [name, `\n${before}`, piece] as const)])(
-  'a hundred thousand characters of %s are no reason to stop',
-  (_, before, piece) => {
-    const { model } = readWhole(`session 2026-11-17 Ida\n${before}${repeat(piece, 100_000)}\n  Row: 5`);
-    const last = model.entries.at(-1)!.entry;
-    const { blocks } = last as { blocks?: readonly Block[] };
-    // A header of another kind holds no movements: then the last line is a stray one.
-    const found = [
-      ...(blocks ?? []).flatMap(({ lines }) => lines.map(({ name }) => name.text)),
-      ...last.strays.map(({ text }) => text),
-    ];
-    expect(found).toContainEqual(expect.stringMatching(/^Row(?:: 5)?$/));
-  },
-);
