@@ -1,6 +1,7 @@
 import type { Block } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Movement } from '../practice/movement.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { countRounds, type ExpandedSet, expandBlock } from './expand-sets.ts';
 import { computeSetWork } from './set-work.ts';
 import { addWork, NO_WORK, type Work } from './work.ts';
@@ -29,10 +30,8 @@ export interface BlockWork {
   readonly roundCount: number | undefined;
 }
 
-const QUIET_BLOCKS: ReadonlySet<Block['kind']> = new Set(['warmup', 'cooldown']);
-
 export function isWorking(set: ExpandedSet, block: Block): boolean {
-  return !QUIET_BLOCKS.has(block.kind) && set.line.purpose !== 'warmup';
+  return BLOCK_KINDS[block.kind].working && set.line.purpose !== 'warmup';
 }
 
 export function computeBlockWork(

@@ -1,6 +1,7 @@
 import type { Block } from '../model/entry.ts';
 import { type Movement, workOf } from '../practice/movement.ts';
 import { foldName } from '../text/names.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { findMuscle } from '../vocabulary/muscles.ts';
 import { findCell } from './expand-sets.ts';
 import { type Omission, type Result, toResult } from './result.ts';
@@ -15,17 +16,6 @@ export interface RepeatedMuscle {
   readonly result: Result;
 }
 
-/** Kinds of block in which one movement follows another within a round. */
-const ROUND_KINDS: ReadonlySet<Block['kind']> = new Set([
-  'circuit',
-  'superset',
-  'giant set',
-  'amrap',
-  'for time',
-  'every',
-  'intervals',
-]);
-
 /**
  * Muscles that two or more lines of a circuit load directly, so that they get no rest within the round. A pass done
  * twice says nothing, since it repeats them all; where lines take turns, no two of them share a round.
@@ -35,7 +25,7 @@ export function findRepeatedMuscles(
   block: Block,
   athleteIndex = 0,
 ): { readonly muscles: readonly RepeatedMuscle[]; readonly omitted: readonly Omission[] } {
-  if (!ROUND_KINDS.has(block.kind) || block.alternating) return { muscles: [], omitted: [] };
+  if (!BLOCK_KINDS[block.kind].inRounds || block.alternating) return { muscles: [], omitted: [] };
   const byMuscle = new Map<string, string[]>();
   const omitted: Omission[] = [];
   for (const line of block.lines) {

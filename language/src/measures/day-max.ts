@@ -2,6 +2,7 @@ import type { Block, MovementLine } from '../model/entry.ts';
 import type { Amount, SetGroup } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { implementOf, workOf } from '../practice/movement.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { WorkContext } from './block-work.ts';
 import { HIGHEST_USEFUL_RIR } from './exertion.ts';
 import { findCell } from './expand-sets.ts';
@@ -43,10 +44,6 @@ interface Candidate {
   readonly atLeast: boolean;
 }
 
-/** Blocks in which fatigue or the clock, not the load, ends a set. */
-const LOWER_BOUND_BLOCKS: ReadonlySet<Block['kind']> = new Set(['circuit', 'amrap', 'for time', 'intervals']);
-const NO_ESTIMATE_BLOCKS: ReadonlySet<Block['kind']> = new Set(['warmup', 'cooldown']);
-
 /**
  * The day's estimated max of each series: the highest among sets with a rep made at 0-2 reps in reserve (or failed
  * after one); else at 3-4; else the highest unrated, a lower bound. Never below a load lifted that day, and where a
@@ -61,7 +58,7 @@ export function estimateDayMaxes(
 ): DayMax[] {
   const bySeries = new Map<string, Candidate[]>();
   for (const block of blocks) {
-    if (NO_ESTIMATE_BLOCKS.has(block.kind)) continue;
+    if (!BLOCK_KINDS[block.kind].working) continue;
     for (const line of block.lines) {
       if (line.purpose === 'warmup') continue;
       for (const candidate of findCandidates(block, line, athleteIndex, context, place)) {
@@ -84,7 +81,7 @@ function findCandidates(
   const movement = context.findMovement(line.name.text);
   const cell = findCell(line, athleteIndex);
   if (!cell || workOf(movement) !== 'strength') return [];
-  const lowerBound = LOWER_BOUND_BLOCKS.has(block.kind) || block.alternating;
+  const lowerBound = BLOCK_KINDS[block.kind].endedByClock || block.alternating;
   return cell.sets.flatMap((group, index): Candidate[] => {
     const done = readReps(group.amount);
     const load = done && weighForMax(group, movement, context);

@@ -1,5 +1,6 @@
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { Amount, Cell, Quantity, SetGroup } from '../model/quantity.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 
 /** One set as done: `3x5` gives three, a line of a circuit one for each round and pass. */
 export interface ExpandedSet {
@@ -14,17 +15,6 @@ export interface ExpandedSet {
   /** Begun but not finished when a block ended: its reps count, the set does not. */
   readonly unfinished: boolean;
 }
-
-/** Kinds of block whose lines are done round by round. */
-const ROUND_KINDS: ReadonlySet<Block['kind']> = new Set([
-  'circuit',
-  'superset',
-  'giant set',
-  'amrap',
-  'for time',
-  'every',
-  'intervals',
-]);
 
 /** The cell of one athlete of a group; one cell is for all. */
 export function findCell(line: MovementLine, athleteIndex: number): Cell | undefined {
@@ -42,7 +32,8 @@ export function countRounds(block: Block): number | undefined {
 
 /** All sets of a block as one athlete did them, line by line. */
 export function expandBlock(block: Block, athleteIndex = 0): ExpandedSet[] {
-  const rounds = ROUND_KINDS.has(block.kind) || block.rounds !== undefined ? countRounds(block) : undefined;
+  const rounds =
+    BLOCK_KINDS[block.kind].inRounds || block.rounds !== undefined ? countRounds(block) : undefined;
   return block.lines.flatMap((line, lineIndex) => [
     ...expandLine(block, line, lineIndex, rounds, athleteIndex),
     ...expandPartRound(block, line, lineIndex, rounds, athleteIndex),
@@ -67,7 +58,7 @@ function expandLine(
   );
   const takesTurns = block.alternating && (block.kind === 'every' || block.kind === 'intervals');
   if (rounds === undefined) {
-    return ROUND_KINDS.has(block.kind) ? written.map((set, round) => ({ ...set, round })) : written;
+    return BLOCK_KINDS[block.kind].inRounds ? written.map((set, round) => ({ ...set, round })) : written;
   }
   if (takesTurns) {
     const step = block.lines.length;

@@ -5,6 +5,7 @@ import { type BlockWork, isWorking } from './block-work.ts';
 import { computeBlockDensity, computeWorkDensity, findTimes } from './density.ts';
 import type { OneRepMaxFormula } from './one-rep-max.ts';
 import { DEFAULT_FORMULA } from './one-rep-max.ts';
+import { rememberByWorks } from './remember.ts';
 import type { Bound, Unit } from './result.ts';
 import { identifyBlock } from './same-block.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
@@ -37,9 +38,13 @@ export function listMaxSeries(
   untilDay: number,
   formula: OneRepMaxFormula = DEFAULT_FORMULA,
 ): TimeSeries[] {
+  return cutAt(readMaxSeries(works, athlete, formula), untilDay);
+}
+
+const readMaxSeries = rememberByWorks((works, athlete, formula): readonly TimeSeries[] => {
   const found = new Map<string, Growing>();
-  for (const work of listWorks(works, athlete, untilDay)) {
-    for (const { series, result } of works.maxesOf(work, formula)) {
+  for (const work of listWorks(works, athlete)) {
+    for (const { series, result } of works.maxesOf(work, formula as OneRepMaxFormula)) {
       if (result.value === undefined) continue;
       const [, ...marks] = series.key.split(' | ');
       const title = [series.movement, ...marks].join(', ');
@@ -51,7 +56,7 @@ export function listMaxSeries(
     }
   }
   return [...found.values()];
-}
+});
 
 /** A rated estimate goes before a lower bound, as within a session; else the higher one. */
 function isBetter(point: SeriesPoint, other: SeriesPoint): boolean {
@@ -70,8 +75,12 @@ const DENSITY_BLOCKS: ReadonlySet<Block['kind']> = new Set([
 
 /** Densities of the same block up to a day. Where other lines could be weighed, it is another series. */
 export function listDensitySeries(works: SessionWorks, athlete: string, untilDay: number): TimeSeries[] {
+  return cutAt(readDensitySeries(works, athlete), untilDay);
+}
+
+const readDensitySeries = rememberByWorks((works, athlete): readonly TimeSeries[] => {
   const found = new Map<string, Growing>();
-  for (const work of listWorks(works, athlete, untilDay)) {
+  for (const work of listWorks(works, athlete)) {
     for (const blockWork of work.blocks) {
       const { block } = blockWork;
       if (block.implicit || !DENSITY_BLOCKS.has(block.kind)) continue;
@@ -90,7 +99,7 @@ export function listDensitySeries(works: SessionWorks, athlete: string, untilDay
     }
   }
   return [...found.values()];
-}
+});
 
 /**
  * Keys of the movements of a block, or of one of its rounds, whose reps have kilograms: only equal lists can be
@@ -122,21 +131,24 @@ function printMovement(works: SessionWorks, identified: string): string {
 
 /** Volume of each trained week that ended by a day, share of body mass included. Weeks without kilograms have no point. */
 export function computeVolumeSeries(works: SessionWorks, athlete: string, untilDay: number): TimeSeries {
+  const points = readVolumes(works, athlete).filter(({ day }) => day + 6 <= untilDay);
+  return { kind: 'volume', key: 'volume', title: 'Volume', unit: 'kg', points };
+}
+
+const readVolumes = rememberByWorks((works, athlete): readonly SeriesPoint[] => {
   const weeks = new Map<number, { kilograms: number; atLeast: boolean }>();
-  for (const { record, total } of listWorks(works, athlete, untilDay)) {
+  for (const { record, total } of listWorks(works, athlete)) {
     const start = startDayOf(record.day);
-    if (start + 6 > untilDay) continue;
     const before = weeks.get(start);
     weeks.set(start, {
       kilograms: (before?.kilograms ?? 0) + volumeOf(total),
       atLeast: (before?.atLeast ?? false) || total.atLeast,
     });
   }
-  const points = [...weeks].flatMap(([day, { kilograms, atLeast }]): SeriesPoint[] =>
+  return [...weeks].flatMap(([day, { kilograms, atLeast }]): SeriesPoint[] =>
     kilograms > 0 ? [{ day, value: kilograms, bound: atLeast ? 'at least' : 'exact' }] : [],
   );
-  return { kind: 'volume', key: 'volume', title: 'Volume', unit: 'kg', points };
-}
+});
 
 /** Weigh-ins up to a day; the last one of each day counts. */
 export function computeBodyMassSeries(works: SessionWorks, athlete: string, untilDay: number): TimeSeries {
@@ -146,11 +158,15 @@ export function computeBodyMassSeries(works: SessionWorks, athlete: string, unti
   return { kind: 'body mass', key: 'body mass', title: 'Body mass', unit: 'kg', points: [...byDay.values()] };
 }
 
-function* listWorks(works: SessionWorks, athlete: string, untilDay: number): Iterable<SessionWork> {
-  for (const record of works.practice.sessionsOf(athlete)) {
-    if (record.day > untilDay) return;
-    yield works.of(record);
-  }
+function* listWorks(works: SessionWorks, athlete: string): Iterable<SessionWork> {
+  for (const record of works.practice.sessionsOf(athlete)) yield works.of(record);
+}
+
+/** Series as they stood on a day; one that began later is none. */
+function cutAt(series: readonly TimeSeries[], untilDay: number): TimeSeries[] {
+  return series
+    .map((one) => ({ ...one, points: one.points.filter(({ day }) => day <= untilDay) }))
+    .filter(({ points }) => points.length > 0);
 }
 
 function grow(found: Map<string, Growing>, series: Omit<TimeSeries, 'points'>): Growing {

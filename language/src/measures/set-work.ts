@@ -1,6 +1,9 @@
 import type { Block } from '../model/entry.ts';
 import type { Amount, Load, Quantity, Rating } from '../model/quantity.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
+import { roundTo } from '../units/number.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
+import { computePushUpShare, type WEIGHED_PUSH_UPS } from './body-share.ts';
 import { readReserve } from './exertion.ts';
 import type { ExpandedSet } from './expand-sets.ts';
 import type { Omission } from './result.ts';
@@ -17,13 +20,6 @@ export interface SetContext {
 
 /** A set at this many reps in reserve or fewer is a hard one (common research cut, from memory). */
 export const HARD_SET_RIR = 4;
-
-const UNRATED_HARD_BLOCKS: ReadonlySet<Block['kind']> = new Set([
-  'straight',
-  'superset',
-  'giant set',
-  'circuit',
-]);
 
 /** Reps left and right, or both together on `right: 0`. */
 interface SidedQuantity {
@@ -77,7 +73,7 @@ export function isHardSet(
   const reserve = readSetReserve(set.group.ratings);
   if (reserve !== undefined) return reserve <= HARD_SET_RIR;
   if (set.group.ratings.some(({ scale }) => scale === 'rpe' || scale === 'rir')) return false;
-  return workOf(movement) === 'strength' && UNRATED_HARD_BLOCKS.has(blockKind);
+  return workOf(movement) === 'strength' && BLOCK_KINDS[blockKind].hardUnrated;
 }
 
 /** Reps in reserve that a set's rating says; a range says none. */
@@ -190,12 +186,14 @@ function computeLift(name: string, done: SidedQuantity, load: Load | undefined, 
 export function findBodyShare({ movement, sex }: Pick<SetContext, 'movement' | 'sex'>): number | undefined {
   const share = movement?.entry.bodyShare?.share;
   if (share === undefined || !movement?.builtIn || !sex) return share;
-  return SHARE_BY_SEX[movement.key]?.[sex] ?? share;
+  const weighed = WEIGHED_MOVEMENTS[movement.key];
+  return weighed ? roundTo(computePushUpShare(weighed, sex), 2) : share;
 }
 
-/** Mier CM et al. (2014) Int J Exerc Sci 7(2):161-168: mean of the static figures up and down (0.670, 0.746; 0.651, 0.703). */
-const SHARE_BY_SEX: Readonly<Record<string, Readonly<Record<'female' | 'male', number>>>> = {
-  'push up': { male: 0.71, female: 0.68 },
+/** Built-in movements that were weighed for men and women apart. */
+const WEIGHED_MOVEMENTS: Readonly<Record<string, keyof typeof WEIGHED_PUSH_UPS>> = {
+  'push up': 'push-up',
+  'knee push up': 'knee push-up',
 };
 
 /** Grams that one rep moves on each side; `help` is taken off the body's share. */

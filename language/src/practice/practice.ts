@@ -164,9 +164,11 @@ export class Practice {
     const key = foldName(athlete);
     const known = this.sorted.get(key);
     if (known) return known;
-    const sole = this.resolveAthlete('') === key && key !== '';
-    const byFile = [this.sessions.get(key), sole ? this.sessions.get('') : undefined];
-    const records = byFile.flatMap((files) => [...(files?.values() ?? [])].flat());
+    const records = listRecords(this.sessions.get(key));
+    // Sessions that name nobody are those of the only athlete.
+    if (key !== '' && this.resolveAthlete('') === key) {
+      for (const record of listRecords(this.sessions.get(''))) records.push({ ...record, athlete: key });
+    }
     records.sort(compareRecords);
     this.sorted.set(key, records);
     return records;
@@ -261,6 +263,10 @@ function toRecords(uri: string, { entry, line }: PlacedEntry): SessionRecord[] {
     index,
     groupSize: names.length,
   }));
+}
+
+function listRecords(byFile: ReadonlyMap<string, readonly SessionRecord[]> | undefined): SessionRecord[] {
+  return [...(byFile?.values() ?? [])].flat();
 }
 
 function compareRecords(a: SessionRecord, b: SessionRecord): number {

@@ -2,20 +2,20 @@ import { describeLine, findLastLine } from '../measures/compare-lines.ts';
 import type { DayMax } from '../measures/day-max.ts';
 import { findRecordsOf } from '../measures/records.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
-import type { Block } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { printDistance } from '../units/distance.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printNumber, printSigned } from '../units/number.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { Lens, LensOptions, LineHint } from './lens.ts';
 import { printRecordReps } from './print-record.ts';
 import { unitFor } from './session-lens.ts';
 import { joinFacts, printDay } from './words.ts';
 
-/** Blocks whose lines carry no lens: fatigue ends their sets, and a lens a line would tear the circuit apart. */
-const WITHOUT_LINE_LENS: ReadonlySet<Block['kind']> = new Set(['circuit', 'amrap', 'for time', 'intervals']);
-
-/** `e1RM 102 kg (98 to 105 by formula) from set 1 · +2 since 10 Nov`, over the line that gave the day's estimate. */
+/**
+ * `e1RM 102 kg (98 to 105 by formula) from set 1 · +2 since 10 Nov`, over the line that gave the day's estimate. None
+ * where the clock ends the sets: a lens a line would tear a circuit apart.
+ */
 export function describeMaxes(
   works: SessionWorks,
   work: SessionWork,
@@ -23,7 +23,9 @@ export function describeMaxes(
 ): (Omit<Lens, 'line'> & { readonly entryLine: number })[] {
   const unit = unitFor(works, work.record.athlete, options);
   const quiet = new Set(
-    work.record.entry.blocks.filter(({ kind }) => WITHOUT_LINE_LENS.has(kind)).flatMap(({ lines }) => lines),
+    work.record.entry.blocks
+      .filter(({ kind }) => BLOCK_KINDS[kind].endedByClock)
+      .flatMap(({ lines }) => lines),
   );
   const records = new Set(options.complete ? findRecordsOf(works, work, options.formula).maxes : []);
   return works

@@ -90,12 +90,14 @@ export function describePlanHints(
     blocks
       .filter(({ block }) => WITHOUT_LINE_LENS.has(block.kind))
       .flatMap(({ lines }) => lines.filter(saysMore))
-      .map((line): LineHint => ({
-        line: placed.line + line.source.span.line,
-        column: line.source.span.end,
-        text: describeLine(line, view.week),
-        tooltip: `${line.source.name.text} in week ${view.week} of ${view.course.weeks}`,
-      })),
+      .map(
+        (line): LineHint => ({
+          line: placed.line + line.source.span.line,
+          column: line.source.span.end,
+          text: describeLine(line, view.week),
+          tooltip: `${line.source.name.text} in week ${view.week} of ${view.course.weeks}`,
+        }),
+      ),
   );
 }
 
@@ -114,11 +116,12 @@ function describeWeek(
   today: IsoDate,
 ): Pick<Lens, 'text' | 'results'> {
   const totals = sumDays(works, days, view.options);
+  const muscles = printMuscles(totals);
   const text = joinFacts([
     describePosition(view, today),
     count(totals.sets, 'set'),
     printVolume(totals, view.unit),
-    printMuscles(totals),
+    muscles && `hard sets ${muscles}`,
   ]);
   return { text, results: listResults(totals) };
 }
@@ -175,7 +178,8 @@ export function describeLine(line: ProjectedLine, week: number): string {
 export function saysMore({ source, line, sets }: ProjectedLine): boolean {
   if (source.cells.length > 1 || sets.some(({ load }) => load?.derivation || load?.unknown)) return true;
   const written = source.cells[0]?.sets ?? [];
-  const shape = (groups: typeof written): string => JSON.stringify(groups.map(({ amount, count: times }) => [amount, times]));
+  const shape = (groups: typeof written): string =>
+    JSON.stringify(groups.map(({ amount, count: times }) => [amount, times]));
   return shape(written) !== shape(line.cells[0]?.sets ?? []);
 }
 
@@ -198,7 +202,12 @@ export function tabulateWeeks(works: SessionWorks, view: PlanView): string[][] {
   return Array.from({ length: view.course.weeks }, (_, index): string[] => {
     const totals = sumDays(works, projectWeek(works, view, index + 1), view.options);
     const deload = view.plan.deloads.some(({ week }) => week === index + 1) ? ', deload' : '';
-    return [`${index + 1}${deload}`, printNumber(totals.sets), printVolume(totals, view.unit) ?? '', printMuscles(totals, 4) ?? ''];
+    return [
+      `${index + 1}${deload}`,
+      printNumber(totals.sets),
+      printVolume(totals, view.unit) ?? '',
+      printMuscles(totals, 4) ?? '',
+    ];
   });
 }
 
@@ -217,8 +226,10 @@ function printVolume({ volume, hasBody }: PlanTotals, unit: MassUnit): string | 
 
 function printMuscles({ muscles }: PlanTotals, shown = MUSCLES_SHOWN): string | undefined {
   if (muscles.length === 0) return undefined;
-  const named = muscles.slice(0, shown).map(({ name, result }) => `${name} ${printNumber(result.value ?? 0, 1)}`);
-  return `hard sets ${named.join(', ')}`;
+  const named = muscles
+    .slice(0, shown)
+    .map(({ name, result }) => `${name} ${printNumber(result.value ?? 0, 1)}`);
+  return named.join(', ');
 }
 
 function listResults({ volume, intensity, time, muscles }: PlanTotals): Result[] {

@@ -157,7 +157,7 @@ function describeWeek(
   const soFar = said[0]!.soFar ? ' so far' : '';
   const parts = said.map((change) => `${printChange(change.percent!)} week ${nameWeek(change.before, week)}`);
   return {
-    text: `week ${week.week.week}${soFar} ${parts.join(', ')}`,
+    text: `week ${week.week.week}${printMarks(week)}${soFar} ${parts.join(', ')}`,
     results: said.map((change) => toWeekResult(week, change)),
   };
 }
@@ -165,7 +165,11 @@ function describeWeek(
 /** `46`, `46 (deload)`, and with its year where that is another: `52 of 2025`. */
 function nameWeek(before: WeekWork, now: WeekWork): string {
   const year = before.week.year === now.week.year ? '' : ` of ${before.week.year}`;
-  return `${before.week.week}${year}${before.marks.length > 0 ? ` (${before.marks.join(', ')})` : ''}`;
+  return `${before.week.week}${year}${printMarks(before)}`;
+}
+
+function printMarks({ marks }: WeekWork): string {
+  return marks.length > 0 ? ` (${marks.join(', ')})` : '';
 }
 
 export function toWeekResult(week: WeekWork, change: WeekChange): Result {

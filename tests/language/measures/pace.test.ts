@@ -19,7 +19,8 @@ describe('a pace from timed rounds', () => {
 
   test('from rounds with any number of sets', () => {
     // Three sets have two change-overs: 30 × 2 + 2 × 10.
-    const pace = fitPace([...[20, 20, 30, 40, 40].map(exact), round(80, { reps: 30, sets: 3 })])!;
+    const three = [30, 60, 90].map((reps) => round(2 * reps + 20, { reps, sets: 3 }));
+    const pace = fitPace([...[20, 30, 40].map(exact), ...three])!;
     expect(pace.secondsPerRep).toBeCloseTo(2, 12);
     expect(pace.secondsPerChange).toBeCloseTo(10, 12);
   });

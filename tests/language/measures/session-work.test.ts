@@ -125,6 +125,22 @@ describe('the share of body mass', () => {
     );
   });
 
+  // Mier CM et al. (2014), static figures: (0.670 + 0.746) / 2 = 0.71 men, (0.651 + 0.703) / 2 = 0.68 women; knee
+  // push-ups 0.56 and 0.54; where sex is not stated the mean of both, 0.69.
+  test.each([
+    ['', 'Push-up', '690 kg body'],
+    ['sex male', 'Push-up', '710 kg body'],
+    ['sex female', 'Push-up', '680 kg body'],
+    ['sex male', 'Knee Push-up', '560 kg body'],
+    ['sex female', 'Knee Push-up', '540 kg body'],
+  ])('of an athlete with "%s", %s', (sex, movement, expected) => {
+    const practice = createPractice();
+    practice.setFile('a.plim', `athlete Ptolemy Grubb\n  bodyweight 100 kg on 2026-01-01\n  ${sex}\n`);
+    practice.setFile('b.plim', `session 2026-02-02\n  ${movement}: 10\n`);
+    const record = practice.sessionsOf('Ptolemy Grubb').at(-1)!;
+    expect(printWork(new SessionWorks(practice).of(record).total)).toBe(`1 sets, 10 reps, ${expected}`);
+  });
+
   test('takes the session’s own weigh-in', () => {
     expect(sumsOf('  Press Up: 10\n  bodyweight 82 kg').text).toBe('1 sets, 10 reps, 410 kg body');
   });

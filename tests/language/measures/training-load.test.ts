@@ -40,11 +40,11 @@ describe('a week', () => {
     ],
   ])('%s', (_name, lines, total, monotony, strain) => {
     const week = weekOf(lines)!;
-    expect(week.load).toMatchObject({ value: total, unit: 'AU', bound: 'exact' });
+    expect(week.load).toMatchObject({ value: total, unit: 'AU', bound: 'exact', method: 'weekly-load' });
     expectNear(week.monotony.value, monotony, 1e-5);
     expectNear(week.strain.value, strain, 1e-5);
-    expect(week.monotony).toMatchObject({ unit: '', omitted: [] });
-    expect(week.strain).toMatchObject({ unit: 'AU', omitted: [] });
+    expect(week.monotony).toMatchObject({ unit: '', method: 'monotony', omitted: [] });
+    expect(week.strain).toMatchObject({ unit: 'AU', method: 'strain', omitted: [] });
     expect([week.load, week.monotony, week.strain].map(({ remark }) => remark)).toEqual(
       Array(3).fill(undefined),
     );
@@ -160,8 +160,8 @@ describe('acute to chronic', () => {
   });
 
   test('shows the two averages', () => {
-    const { inputs, unit } = ratioOf([...days(21, 100), ...days(7, 200)])!;
-    expect(unit).toBe('');
+    const { inputs, unit, method } = ratioOf([...days(21, 100), ...days(7, 200)])!;
+    expect([unit, method]).toEqual(['', 'acute-chronic']);
     expect(inputs.map(({ label, unit: of }) => `${label}: ${of}`)).toEqual([
       'acute, 7 days: AU/day',
       'chronic, 28 days: AU/day',
@@ -265,7 +265,11 @@ test('days since the last session that was trained', () => {
   );
   const since = (days: number) => computeDaysSince(practice, NAME, dayOf(MONDAY) + days)?.value;
   expect([-1, 0, 1, 2, 3, 10].map(since)).toEqual([undefined, 0, 1, 2, 0, 7]);
-  expect(computeDaysSince(practice, NAME, dayOf(MONDAY))!.unit).toBe('days');
+  expect(computeDaysSince(practice, NAME, dayOf(MONDAY))).toMatchObject({
+    unit: 'days',
+    method: 'days-since',
+  });
+  expect(computeLoadShape(practice, NAME, dayOf(MONDAY) - 1)).toBeUndefined();
 });
 
 test('daily loads are read anew when a session changes', () => {
