@@ -2,7 +2,6 @@ import { createPractice } from '@plimsoll/language/create-practice';
 import { SessionWorks } from '@plimsoll/language/measures/session-work';
 import type { PracticeChange } from '@plimsoll/language/practice/practice';
 import {
-  CodeActionKind,
   CodeLensRefreshRequest,
   type Connection,
   DiagnosticRefreshRequest,
@@ -18,11 +17,14 @@ import { DiagnosticReports } from './diagnostic-reports.ts';
 import { DiagnosticsPublisher } from './diagnostics-publisher.ts';
 import { provideCodeActions } from './features/code-actions.ts';
 import { provideCodeLenses } from './features/code-lens.ts';
+import { COMPLETION_OPTIONS, provideCompletion } from './features/completion.ts';
 import type { FeatureContext } from './features/context.ts';
 import { provideDiagnostics } from './features/diagnostics.ts';
 import { provideExplanation } from './features/explain.ts';
+import { FORMATTED_ON, provideFormatting, provideOnTypeFormatting } from './features/formatting.ts';
 import { provideHover } from './features/hover.ts';
 import { provideInlayHints } from './features/inlay-hints.ts';
+import { provideRewrites, REWRITE_KINDS } from './features/rewrites.ts';
 import type { FileStore } from './file-store.ts';
 import { LoadingProgress } from './loading-progress.ts';
 import { type ExplainParams, WEEKS_CHANGED } from './messages.ts';
@@ -115,9 +117,13 @@ export function startServer(
       capabilities: {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
         hoverProvider: true,
+        completionProvider: COMPLETION_OPTIONS,
         codeLensProvider: {},
         inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
+        codeActionProvider: { codeActionKinds: REWRITE_KINDS },
+        documentFormattingProvider: true,
+        documentRangeFormattingProvider: true,
+        documentOnTypeFormattingProvider: { firstTriggerCharacter: FORMATTED_ON },
         ...(asksForProblems() && {
           diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: true },
         }),
@@ -165,12 +171,29 @@ export function startServer(
   connection.onHover((params) =>
     answer('hover', params.textDocument.uri, (context, uri) => provideHover(context, uri, params.position)),
   );
+  connection.onCompletion((params) =>
+    answer('completion', params.textDocument.uri, (context, uri) =>
+      provideCompletion(context, uri, params.position, params.context),
+    ),
+  );
   connection.onCodeLens(({ textDocument }) => answer('lenses', textDocument.uri, provideCodeLenses));
   connection.languages.inlayHint.on((params) =>
     answer('hints', params.textDocument.uri, (context, uri) => provideInlayHints(context, uri, params.range)),
   );
   connection.onCodeAction((params) =>
-    answer('fixes', params.textDocument.uri, (context, uri) => provideCodeActions(context, uri, params)),
+    answer('fixes', params.textDocument.uri, (context, uri) => [
+      ...provideCodeActions(context, uri, params),
+      ...provideRewrites(context, uri, params),
+    ]),
+  );
+  connection.onDocumentFormatting(({ textDocument }) =>
+    answer('formatting', textDocument.uri, (context, uri) => provideFormatting(context, uri)),
+  );
+  connection.onDocumentRangeFormatting(({ textDocument, range }) =>
+    answer('formatting', textDocument.uri, (context, uri) => provideFormatting(context, uri, range)),
+  );
+  connection.onDocumentOnTypeFormatting(({ textDocument, position }) =>
+    answer('formatting', textDocument.uri, (context, uri) => provideOnTypeFormatting(context, uri, position)),
   );
   connection.onRequest('plimsoll/explain', (params: ExplainParams) =>
     answer('explanation', params.uri, (context, uri) => provideExplanation(context, uri, params)),

@@ -99,6 +99,11 @@ export class Workspace {
     return this.#documents.get(normalise(uri))?.version;
   }
 
+  /** The text of an open document, line ends included. */
+  textOf(uri: string): string | undefined {
+    return this.#documents.get(normalise(uri))?.getText();
+  }
+
   /** The spelling of a URI under which the editor knows the file. */
   toClientUri(uri: string): string {
     return this.#documents.get(uri)?.uri ?? uri;

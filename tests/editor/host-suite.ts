@@ -67,6 +67,39 @@ const cases: Readonly<Record<string, () => Promise<void>>> = {
     );
   },
 
+  'a rename changes every place, and a built-in movement says why it keeps its name': async () => {
+    const document = await openFile();
+    const at = (line: number, text: string) =>
+      new vscode.Position(line, document.lineAt(line).text.indexOf(text));
+    const edit = await poll(
+      () => rename(document, at(sessionLine, 'Quill'), 'Petronella Gingham'),
+      (answer) => answer instanceof vscode.WorkspaceEdit,
+    );
+    assert.ok(await vscode.workspace.applyEdit(edit as vscode.WorkspaceEdit));
+    assert.equal(document.getText(), text.replaceAll('Quill Harrow', 'Petronella Gingham'));
+    assert.match(
+      String(await rename(document, at(squatLine, 'Back'), 'High Squat')),
+      /Back Squat is built in/,
+    );
+  },
+
+  'a built-in movement leads to its definition, which can be read': async () => {
+    const document = await openFile();
+    const position = new vscode.Position(squatLine, document.lineAt(squatLine).text.indexOf('Squat'));
+    const [link] = await poll(
+      () =>
+        vscode.commands.executeCommand<vscode.LocationLink[]>(
+          'vscode.executeDefinitionProvider',
+          document.uri,
+          position,
+        ),
+      (links) => links.length > 0,
+    );
+    const library = await vscode.workspace.openTextDocument(link!.targetUri);
+    assert.equal(library.languageId, 'plimsoll');
+    assert.equal(library.getText(link!.targetSelectionRange), 'Back Squat');
+  },
+
   'the extension adds its commands': async () => {
     const commands = await vscode.commands.getCommands(true);
     const missing = ['plimsoll.newLog', 'plimsoll.showLog', 'plimsoll.restartServer'].filter(
@@ -106,16 +139,23 @@ export async function run(): Promise<void> {
   }
 }
 
-/** Writes the file anew, so that no case sees what another has edited. */
+/** Gives the file its first text again, so that no case sees what another has edited. */
 async function openFile(): Promise<vscode.TextDocument> {
   const folder = vscode.workspace.workspaceFolders?.[0];
   assert.ok(folder, 'a folder is open');
   const uri = vscode.Uri.joinPath(folder.uri, file);
-  await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(text));
+  const isThere = await vscode.workspace.fs.stat(uri).then(
+    () => true,
+    () => false,
+  );
+  if (!isThere) await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(text));
   const document = await vscode.workspace.openTextDocument(uri);
   await vscode.window.showTextDocument(document);
-  if (document.isDirty) {
-    await vscode.commands.executeCommand('workbench.action.files.revert');
+  if (document.getText() !== text) {
+    // In the editor, not on the disk: it may be saving by itself what was typed just before.
+    const edit = new vscode.WorkspaceEdit();
+    edit.replace(uri, new vscode.Range(0, 0, document.lineCount, 0), text);
+    assert.ok(await vscode.workspace.applyEdit(edit));
   }
   await poll(
     async () => document.getText(),
@@ -128,6 +168,25 @@ async function readLenses(document: vscode.TextDocument, line: number): Promise<
   const command = 'vscode.executeCodeLensProvider';
   const lenses = await vscode.commands.executeCommand<vscode.CodeLens[]>(command, document.uri, 100);
   return lenses.filter((lens) => lens.range.start.line === line).map((lens) => lens.command?.title ?? '');
+}
+
+/** The edits, or why there are none. */
+async function rename(
+  document: vscode.TextDocument,
+  position: vscode.Position,
+  newName: string,
+): Promise<vscode.WorkspaceEdit | string> {
+  const command = 'vscode.executeDocumentRenameProvider';
+  try {
+    return await vscode.commands.executeCommand<vscode.WorkspaceEdit>(
+      command,
+      document.uri,
+      position,
+      newName,
+    );
+  } catch (reason) {
+    return String(reason);
+  }
 }
 
 async function readHover(document: vscode.TextDocument, position: vscode.Position): Promise<string> {

@@ -1,6 +1,6 @@
 import { DiagnosticReports } from '@plimsoll/server/diagnostic-reports';
 import { beforeEach, expect, test } from 'vitest';
-import { CancellationTokenSource, type Diagnostic } from 'vscode-languageserver';
+import { CancellationTokenSource, type Diagnostic } from 'vscode-languageserver/node';
 
 const problem = (message: string): Diagnostic => {
   const start = { line: 0, character: 0 };

@@ -234,7 +234,7 @@ test('a fix changes the very version that it was offered for', async () => {
     kind: 'quickfix',
     edit: { documentChanges: [{ textDocument: { version: 1 }, edits: [{ newText: 'Back Squat' }] }] },
   });
-  expect(await client.actions('a.plim', 'Bakc', ['refactor'])).toEqual([]);
+  expect(await client.actions('a.plim', 'Bakc', ['refactor.extract'])).toEqual([]);
 });
 
 test('an editor that knows no settings, refreshes or folders is served with the defaults', async () => {

@@ -11,7 +11,7 @@ import type { Workspace } from '../workspace.ts';
 export interface FeatureContext {
   readonly practice: Practice;
   readonly works: SessionWorks;
-  readonly workspace: Pick<Workspace, 'complete' | 'versionOf' | 'toClientUri' | 'complaintAbout'>;
+  readonly workspace: Pick<Workspace, 'complete' | 'versionOf' | 'textOf' | 'toClientUri' | 'complaintAbout'>;
   readonly settings: Settings;
   readonly today: IsoDate;
 }

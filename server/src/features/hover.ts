@@ -1,6 +1,7 @@
 import { type Located, locate } from '@plimsoll/language/practice/locate';
 import { findHelp } from '@plimsoll/language/vocabulary/help';
 import { type Hover, MarkupKind, type Position } from 'vscode-languageserver';
+import { joinParagraphs } from '../markdown.ts';
 import { type FeatureContext, toRange } from './context.ts';
 import { hoverAmount } from './hover/amount.ts';
 import { hoverAthlete } from './hover/athlete.ts';
@@ -9,6 +10,7 @@ import { hoverLoad } from './hover/load.ts';
 import { hoverAvoided, hoverMovement } from './hover/movement.ts';
 import { hoverPlace } from './hover/place.ts';
 import { hoverPlan } from './hover/plan.ts';
+import { describeLineWeeks } from './hover/plan-weeks.ts';
 import { hoverRating } from './hover/rating.ts';
 
 type Kind = Located['kind'];
@@ -39,8 +41,8 @@ export function provideHover(context: FeatureContext, uri: string, position: Pos
   const located = file && locate(file.model, position.line, position.character);
   if (!located) return undefined;
   const describe = DESCRIBERS[located.kind] as Describe<Kind>;
-  const value = describe(context, uri, located);
-  if (value === undefined) return undefined;
+  const value = joinParagraphs([describe(context, uri, located), describeLineWeeks(context, located)]);
+  if (value === '') return undefined;
   return {
     contents: { kind: MarkupKind.Markdown, value },
     // Of a word the model knows only roughly where it begins; the editor marks what is under the cursor by itself.

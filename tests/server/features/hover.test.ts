@@ -131,7 +131,12 @@ describe('a load', () => {
   test('of a plan', () => {
     const plan = (line: string) => `plan Tide\n  for Quill Harrow\n  day 1\n    ${line}\n`;
     expect(hover(plan('Back Squat: 5 @ <|>70-75% of Front Squat'))).toBe(
-      '70 to 75 % of the max of Front Squat that is valid on the day',
+      [
+        '70 to 75 % of the max of Front Squat that is valid on the day\n',
+        '| Week | Back Squat |',
+        '| --- | --- |',
+        '| 1 | 5 @ 70-75% of Front Squat (no max of Front Squat is known on that day) |',
+      ].join('\n'),
     );
     expect(hover(plan('Back Squat: 5 @ <|>rpe 8'))).toContain('the set ends at RPE 8');
   });
@@ -289,7 +294,15 @@ describe('a name', () => {
 
   test('of a plan', () => {
     expect(hover('session 2026-11-03 Quill Harrow, E<|>bb week 1 day 1\n')).toBe(
-      '**Ebb**\n\nfor Quill Harrow at Saltglass Loft  \n4 weeks · from 2026-11-02 · Mon, Thu · deload week 4  \nDay 1: Squat  \nDay 2: Pull',
+      [
+        '**Ebb**\n\nfor Quill Harrow at Saltglass Loft  \n4 weeks · from 2026-11-02 · Mon, Thu · deload week 4  \nDay 1: Squat  \nDay 2: Pull\n',
+        '| Week | Sets | Volume | Hard sets |',
+        '| --- | --- | --- | --- |',
+        '| 1 | 6 | 2 632 kg incl. body | glutes 3, lats 3, quadriceps 3, adductors 1.5 |',
+        '| 2 | 6 | 2 632 kg incl. body | glutes 3, lats 3, quadriceps 3, adductors 1.5 |',
+        '| 3 | 6 | 2 632 kg incl. body | glutes 3, lats 3, quadriceps 3, adductors 1.5 |',
+        '| 4, deload | 4 | 1 755 kg incl. body | glutes 2, lats 2, quadriceps 2, adductors 1 |',
+      ].join('\n'),
     );
   });
 });

@@ -23,6 +23,7 @@ export function createContext(
     workspace: {
       complete,
       versionOf: () => undefined,
+      textOf: (uri) => files[uri],
       toClientUri: (uri) => uri,
       complaintAbout: () => undefined,
     },

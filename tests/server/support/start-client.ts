@@ -1,5 +1,6 @@
 import { PassThrough } from 'node:stream';
 import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
+import { WEEKS_CHANGED } from '@plimsoll/server/messages';
 import { startServer } from '@plimsoll/server/start-server';
 import type { Clock } from '@plimsoll/server/today';
 import {
@@ -12,6 +13,7 @@ import {
   createConnection,
   createProtocolConnection,
   type Diagnostic,
+  DiagnosticRefreshRequest,
   DidChangeConfigurationNotification,
   DidChangeTextDocumentNotification,
   DidChangeWatchedFilesNotification,
@@ -30,6 +32,7 @@ import {
   PublishDiagnosticsNotification,
   type Range,
   RegistrationRequest,
+  SemanticTokensRefreshRequest,
   ShutdownRequest,
   StreamMessageReader,
   StreamMessageWriter,
@@ -86,6 +89,8 @@ export class TestClient {
   settings: Record<string, unknown> = {};
   /** How often the server asked for a fresh look. */
   refreshes = { lenses: 0, hints: 0 };
+  /** How often the server told that something other than the text in sight may have changed problems, colours, weeks. */
+  told = { problems: 0, colours: 0, weeks: 0 };
   readonly log: string[] = [];
 
   readonly #connection: ProtocolConnection;
@@ -270,6 +275,15 @@ export class TestClient {
     });
     connection.onRequest(InlayHintRefreshRequest.type, () => {
       this.refreshes.hints++;
+    });
+    connection.onRequest(DiagnosticRefreshRequest.type, () => {
+      this.told.problems++;
+    });
+    connection.onRequest(SemanticTokensRefreshRequest.type, () => {
+      this.told.colours++;
+    });
+    connection.onNotification(WEEKS_CHANGED, () => {
+      this.told.weeks++;
     });
   }
 }

@@ -2,10 +2,11 @@ import { count } from '@plimsoll/language/summaries/words';
 import { escapeMarkdown, joinLines, joinParagraphs } from '../../markdown.ts';
 import type { FeatureContext } from '../context.ts';
 import type { LocatedAs } from '../hover.ts';
+import { describePlanWeeks } from './plan-weeks.ts';
 
-/** A plan in brief: for whom, when, and its days. */
-export function hoverPlan({ practice }: FeatureContext, _uri: string, { name }: LocatedAs<'plan'>): string {
-  const plan = practice.findPlan(name);
+/** A plan in brief: for whom, when, its days, and its weeks. */
+export function hoverPlan(context: FeatureContext, _uri: string, { name }: LocatedAs<'plan'>): string {
+  const plan = context.practice.findPlan(name);
   const title = `**${escapeMarkdown(plan?.name ?? name)}**`;
   if (!plan) return `${title} · no such plan`;
   const { athletes, place, starts, follows, weeks, days, weekdays, deloads } = plan.entry;
@@ -25,5 +26,6 @@ export function hoverPlan({ practice }: FeatureContext, _uri: string, { name }: 
         .join(' · '),
       ...days.map(({ number, name: title }) => `Day ${number}${title ? `: ${escapeMarkdown(title)}` : ''}`),
     ]),
+    describePlanWeeks(context, plan.entry),
   ]);
 }

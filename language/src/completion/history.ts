@@ -1,0 +1,164 @@
+import { isPreparation } from '../checks/check-context.ts';
+import { findCell } from '../measures/expand-sets.ts';
+import type { Block, MovementLine, SessionEntry } from '../model/entry.ts';
+import type { Cell, Load } from '../model/quantity.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Practice } from '../practice/practice.ts';
+import { printLoad } from '../printing/print-load.ts';
+import { foldName } from '../text/names.ts';
+import type { Trainee } from './spot.ts';
+
+/** A movement's line as one athlete did it. */
+export interface DoneLine {
+  readonly record: SessionRecord;
+  readonly block: Block;
+  readonly line: MovementLine;
+  readonly cell: Cell;
+  readonly isPreparation: boolean;
+}
+
+/** What an athlete did before a session, or ever. */
+export interface History {
+  /** The last time of each movement, by key, the latest movement first: of working sets, and of preparation. */
+  readonly working: ReadonlyMap<string, DoneLine>;
+  readonly preparing: ReadonlyMap<string, DoneLine>;
+  /** The sessions, the latest first. */
+  readonly recent: readonly SessionRecord[];
+}
+
+const RECENT_SESSIONS = 12;
+
+const keysByPractice = new WeakMap<Practice, { version: number; keys: Map<string, string> }>();
+
+/** The key of a movement by a name as written: names repeat, so that each is folded once. */
+export function keyOf(practice: Practice, name: string): string {
+  return findKey(practice, findKeys(practice), name);
+}
+
+function findKeys(practice: Practice): Map<string, string> {
+  const known = keysByPractice.get(practice);
+  if (known?.version === practice.definitionsVersion) return known.keys;
+  const keys = new Map<string, string>();
+  keysByPractice.set(practice, { version: practice.definitionsVersion, keys });
+  return keys;
+}
+
+function findKey(practice: Practice, keys: Map<string, string>, name: string): string {
+  const found = keys.get(name);
+  if (found !== undefined) return found;
+  const key = practice.findMovement(name)?.key ?? foldName(name);
+  keys.set(name, key);
+  return key;
+}
+
+const linesByEntry = new WeakMap<SessionEntry, Map<number, readonly Omit<DoneLine, 'record'>[]>>();
+
+/** The lines of one athlete's part in a session that hold a set; remembered as long as the session's text is. */
+function listLinesOf({ entry, index }: SessionRecord): readonly Omit<DoneLine, 'record'>[] {
+  const byIndex = linesByEntry.get(entry) ?? new Map();
+  linesByEntry.set(entry, byIndex);
+  const known = byIndex.get(index);
+  if (known) return known;
+  const lines = entry.blocks.flatMap((block) =>
+    block.lines.flatMap((line) => {
+      const cell = findCell(line, index);
+      const isDone = cell?.sets.some(({ amount }) => amount && amount.kind !== 'skipped');
+      return cell && isDone ? [{ block, line, cell, isPreparation: isPreparation({ block, line }) }] : [];
+    }),
+  );
+  byIndex.set(index, lines);
+  return lines;
+}
+
+interface KnownHistory {
+  readonly version: number;
+  readonly before: readonly SessionRecord[];
+  readonly history: History;
+}
+
+const histories = new WeakMap<Practice, Map<string, KnownHistory>>();
+
+/** What came before a session. It stays as it was while the session itself is written, however often that changes. */
+export function findHistory(practice: Practice, { athlete, record, day }: Trainee): History {
+  const byAthlete = histories.get(practice) ?? new Map<string, KnownHistory>();
+  histories.set(practice, byAthlete);
+  const records = practice.sessionsOf(athlete);
+  const until = record ? practice.indexOf(record) : records.findLastIndex((other) => other.day <= day) + 1;
+  const known = byAthlete.get(athlete);
+  const version = practice.definitionsVersion;
+  if (known?.version === version && isSame(known.before, records, until)) return known.history;
+  const before = records.slice(0, until);
+  const history = collectHistory(practice, before);
+  byAthlete.set(athlete, { version, before, history });
+  return history;
+}
+
+/** Whether those are the first sessions of a list still, at the same places of their files. */
+function isSame(before: readonly SessionRecord[], records: readonly SessionRecord[], until: number): boolean {
+  return (
+    before.length === until &&
+    before.every(({ entry, index, line, uri }, at) => {
+      const other = records[at]!;
+      return entry === other.entry && line === other.line && index === other.index && uri === other.uri;
+    })
+  );
+}
+
+function collectHistory(practice: Practice, before: readonly SessionRecord[]): History {
+  const working = new Map<string, DoneLine>();
+  const preparing = new Map<string, DoneLine>();
+  const keys = findKeys(practice);
+  const latestFirst = before.toReversed();
+  for (const record of latestFirst) {
+    for (const done of listLinesOf(record)) {
+      const last = done.isPreparation ? preparing : working;
+      const key = findKey(practice, keys, done.line.name.text);
+      if (!last.has(key)) last.set(key, { ...done, record });
+    }
+  }
+  return { working, preparing, recent: latestFirst.slice(0, RECENT_SESSIONS) };
+}
+
+/** How often and how lately a movement was done in the last sessions, twice as much in blocks of one kind, and hardly as preparation of what is work. */
+export function scoreRecent(
+  practice: Practice,
+  { recent }: History,
+  kind: Block['kind'] | undefined,
+  preparing: boolean,
+): ReadonlyMap<string, number> {
+  const scores = new Map<string, number>();
+  for (const [age, record] of recent.entries()) {
+    for (const { line, block, isPreparation: isPrepared } of listLinesOf(record)) {
+      const key = keyOf(practice, line.name.text);
+      const weight = (block.kind === kind ? 2 : 1) * (isPrepared === preparing ? 1 : 0.1);
+      scores.set(key, (scores.get(key) ?? 0) + weight / (1 + age));
+    }
+  }
+  return scores;
+}
+
+/** The last time of a movement: of working sets, or of preparation where that is asked and there is one. */
+export function findLast(history: History, key: string, preparing: boolean): DoneLine | undefined {
+  const [first, second] = preparing
+    ? [history.preparing, history.working]
+    : [history.working, history.preparing];
+  return first.get(key) ?? second.get(key);
+}
+
+/** A line's sets as they are written in their file. */
+export function readWritten(practice: Practice, { record, cell }: DoneLine): string {
+  const [first, last] = [cell.sets[0], cell.sets.at(-1)];
+  if (!first || !last) return '';
+  const line = practice.file(record.uri)?.lines[record.line + first.span.line] ?? '';
+  return line.slice(first.span.start, last.span.end);
+}
+
+/** The loads of a cell's sets that were made, each once, as they stand; of a plan's all. */
+export function listLoads({ sets }: Pick<Cell, 'sets'>): Load[] {
+  const loads = sets.flatMap(({ amount, load }) => {
+    const isMissed = amount?.kind === 'attempt' && amount.made === 0;
+    return load && load.kind !== 'unrecorded' && !isMissed ? [load] : [];
+  });
+  const texts = loads.map(printLoad);
+  return loads.filter((_load, index) => texts.indexOf(texts[index]!) === index);
+}

@@ -1,0 +1,187 @@
+import { toDayNumber } from '../calendar/iso-date.ts';
+import { listLines } from '../checks/check-context.ts';
+import { hasEquipment, hasInventory } from '../checks/inventory.ts';
+import type { AthleteEntry, MovementLine, PlaceEntry } from '../model/entry.ts';
+import type { Movement } from '../practice/movement.ts';
+import { printDay } from '../summaries/words.ts';
+import { shorten } from '../text/shorten.ts';
+import { findHistory, findLast, keyOf, readWritten, scoreRecent } from './history.ts';
+import type { Offer } from './item.ts';
+import { findPlannedDay } from './planned-line.ts';
+import { findSpotPlace, listTrainees, type Spot, type Trainee } from './spot.ts';
+
+/** A movement's name among others. */
+export interface NamedMovement extends Offer {
+  /** Planned, done lately or ever: what an athlete is likely to do comes before what can be done at all. */
+  readonly isFamiliar: boolean;
+}
+
+/** Ranks, the most likely first. */
+const RANKS = [
+  'next',
+  'planned',
+  'recent',
+  'done',
+  'written',
+  'own',
+  'built in',
+  'lacking',
+  'avoided',
+] as const;
+type Rank = (typeof RANKS)[number];
+
+/**
+ * All movements by their likelihood on this line: what the line above warmed up for, what the plan asks today, what
+ * this athlete did lately, ever, and then the others. What the place has not the equipment for, and what the athlete
+ * is to avoid, comes last and says so: it informs and never forbids.
+ */
+export function listMovements(spot: Spot, isPreparation = false): NamedMovement[] {
+  const { practice } = spot;
+  const trainees = listTrainees(spot);
+  const [first] = trainees;
+  const history = first && findHistory(practice, first);
+  const scores = history && scoreRecent(practice, history, spot.block?.kind, isPreparation);
+  const planned = listPlanned(spot, isPreparation);
+  const written = listWritten(spot);
+  const next = findNext(spot);
+  const place = findSpotPlace(spot);
+  const avoided = trainees.flatMap((trainee) => listAvoided(spot, trainee));
+  const offers: { offer: NamedMovement; rank: number; score: number; order: number }[] = [];
+  let order = 0;
+  const add = (key: string, name: string, movement: Movement | undefined): void => {
+    const last = history && findLast(history, key, isPreparation);
+    const lacking = movement && place ? listLacking(place.entry, movement) : [];
+    const avoid =
+      movement &&
+      avoided.find(
+        ({ keys }) => keys.has(key) || (patternOf(spot, movement) && keys.has(patternOf(spot, movement)!)),
+      );
+    const score = scores?.get(key) ?? 0;
+    const isDone = written.has(key) && !(key === next);
+    const rank: Rank = avoid
+      ? 'avoided'
+      : lacking.length > 0
+        ? 'lacking'
+        : key === next
+          ? 'next'
+          : isDone
+            ? 'written'
+            : planned.has(key)
+              ? 'planned'
+              : score > 0
+                ? 'recent'
+                : last
+                  ? 'done'
+                  : movement?.builtIn
+                    ? 'built in'
+                    : 'own';
+    const done =
+      last && `${printDay(last.record.date, first!.date)}: ${shorten(readWritten(practice, last))}`;
+    const detail = avoid
+      ? avoid.text
+      : lacking.length > 0
+        ? `${place!.name} has no ${lacking.join(', ')}`
+        : [planned.has(key) && !isDone ? 'planned today' : undefined, done].filter(Boolean).join(' · ');
+    offers.push({
+      offer: {
+        label: name,
+        kind: 'movement',
+        detail: detail || movement?.entry.pattern?.text,
+        words: movement && describeMovement(movement),
+        also: movement?.entry.also.map(({ text }) => text) ?? [],
+        isWarned: rank === 'lacking' || rank === 'avoided',
+        isFamiliar: RANKS.indexOf(rank) <= RANKS.indexOf('done'),
+      },
+      rank: RANKS.indexOf(rank),
+      score: rank === 'planned' ? -planned.get(key)! : rank === 'done' ? last!.record.day : score,
+      order: order++,
+    });
+  };
+  for (const movement of practice.allMovements()) add(movement.key, movement.name, movement);
+  // What is done and not defined anywhere is still a movement of this athlete.
+  for (const done of [history?.working, history?.preparing])
+    for (const [key, { line }] of done ?? [])
+      if (
+        !practice.findMovement(line.name.text) &&
+        !offers.some(({ offer }) => offer.label === line.name.text)
+      )
+        add(key, line.name.text, undefined);
+  return offers
+    .sort((a, b) => a.rank - b.rank || b.score - a.score || a.order - b.order)
+    .map(({ offer }) => offer);
+}
+
+/** Keys of what the plan asks today, with their place in it. */
+function listPlanned(spot: Spot, isPreparation: boolean): ReadonlyMap<string, number> {
+  const lines = findPlannedDay(spot)?.blocks.flatMap(({ lines }) => lines) ?? [];
+  const keys = lines
+    .filter(({ purpose }) => (purpose === 'warmup') === isPreparation)
+    .map(({ name }) => keyOf(spot.practice, name.text));
+  return new Map([...new Set(keys)].map((key, index) => [key, index]));
+}
+
+function listOtherLines({ placed, lineNumber }: Spot): MovementLine[] {
+  if (!placed) return [];
+  return listLines(placed.entry)
+    .map(({ line }) => line)
+    .filter(({ span }) => placed.line + span.line !== lineNumber);
+}
+
+/** Keys of the working lines that the session has already. */
+function listWritten(spot: Spot): ReadonlySet<string> {
+  const working = listOtherLines(spot).filter(({ purpose }) => purpose !== 'warmup');
+  return spot.context === 'plan'
+    ? new Set()
+    : new Set(working.map(({ name }) => keyOf(spot.practice, name.text)));
+}
+
+/** The movement of a warm-up line right above: its working sets come next. */
+function findNext(spot: Spot): string | undefined {
+  const above = listOtherLines(spot).find(
+    ({ span }) => spot.placed!.line + span.line === spot.lineNumber - 1,
+  );
+  return above?.purpose === 'warmup' ? keyOf(spot.practice, above.name.text) : undefined;
+}
+
+interface Avoided {
+  /** Keys of movements, and of patterns. */
+  readonly keys: ReadonlySet<string>;
+  readonly text: string;
+}
+
+function listAvoided({ practice }: Spot, { athlete, day }: Trainee): Avoided[] {
+  const entry: AthleteEntry | undefined = practice.findAthlete(athlete)?.entry;
+  return (entry?.avoid ?? [])
+    .filter(({ until }) => until === undefined || toDayNumber(until) >= day)
+    .map(({ what, until, reason }) => ({
+      keys: new Set([keyOf(practice, what.text)]),
+      text: `to avoid${until ? ` until ${until}` : ''}${reason ? `, ${reason}` : ''}`,
+    }));
+}
+
+function patternOf({ practice }: Spot, { entry }: Movement): string | undefined {
+  return entry.pattern && keyOf(practice, entry.pattern.text);
+}
+
+const lackingByPlace = new WeakMap<PlaceEntry, WeakMap<Movement, readonly string[]>>();
+
+/** What the place lacks for a movement; remembered, since all movements are asked at each keystroke. */
+function listLacking(place: PlaceEntry, movement: Movement): readonly string[] {
+  const byMovement = lackingByPlace.get(place) ?? new WeakMap<Movement, readonly string[]>();
+  lackingByPlace.set(place, byMovement);
+  const known = byMovement.get(movement);
+  if (known) return known;
+  const lacking = hasInventory(place)
+    ? movement.entry.needs.map(({ text }) => text).filter((need) => !hasEquipment(place, need, movement))
+    : [];
+  byMovement.set(movement, lacking);
+  return lacking;
+}
+
+/** What a coach says of it, the caution first. */
+function describeMovement({ entry }: Movement): string | undefined {
+  const [caution, cue] = [entry.cautions[0], entry.cues[0]];
+  return (
+    [caution && `Caution: ${caution.text}`, cue && `Cue: ${cue.text}`].filter(Boolean).join('\n') || undefined
+  );
+}
