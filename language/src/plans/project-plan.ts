@@ -1,0 +1,142 @@
+/** A plan's line becomes, for each week and day, the sets that its athlete is to do: the numbers a coach would work out. */
+import { countRounds } from '../measures/expand-sets.ts';
+import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
+import type { SessionWorks } from '../measures/session-work.ts';
+import type { Block, PlanEntry } from '../model/entry.ts';
+import type { Load, MassUnit, Rating, SetGroup } from '../model/quantity.ts';
+import { foldName } from '../text/names.ts';
+import { clamp, moveAmount, type TakenStep } from './line-steps.ts';
+import type { PlanTurn } from './plan-calendar.ts';
+import type { ProjectedBlock, ProjectedDay, ProjectedLine, ProjectedSet } from './projected.ts';
+import { findTop, type LoadContext, resolveLoad } from './resolve-load.ts';
+import { takeTurn, type WeekLine } from './week-blocks.ts';
+
+export interface ProjectionOptions {
+  /** Folded name. */
+  readonly athlete: string;
+  /** Days since 1970-01-01: counts where the plan has no dates. */
+  readonly today: number;
+  readonly unit: MassUnit;
+  readonly formula: OneRepMaxFormula;
+  /** Another day than the plan's, for a session that is written late. */
+  readonly on?: number;
+}
+
+/** One day of a plan in one of its weeks. */
+export function projectTurn(
+  works: SessionWorks,
+  plan: PlanEntry,
+  turn: PlanTurn,
+  options: ProjectionOptions,
+): ProjectedDay {
+  const { practice } = works;
+  const place = plan.place && practice.findPlace(plan.place.text)?.entry;
+  const context: LoadContext = {
+    works,
+    athlete: options.athlete,
+    day: options.on ?? turn.date ?? options.today,
+    place,
+    unit: practice.findAthlete(options.athlete)?.entry.units ?? options.unit,
+    formula: options.formula,
+    trainingMax: plan.trainingMax,
+  };
+  const toKey = (name: string): string => practice.findMovement(name)?.key ?? foldName(name);
+  const blocks = takeTurn(plan, turn, toKey).map(({ block, lines }): ProjectedBlock => {
+    const projected = lines.map((line) => projectLine(context, block, turn, line));
+    return { block: { ...block, lines: projected.map(({ line }) => line) }, lines: projected };
+  });
+  return { turn, blocks };
+}
+
+function projectLine(context: LoadContext, block: Block, turn: PlanTurn, weekLine: WeekLine): ProjectedLine {
+  const { line, source, steps } = weekLine;
+  const cell = line.cells[0];
+  if (!cell) return { line, source, sets: [] };
+  const movement = context.works.practice.findMovement(line.name.text);
+  // A max is tested at full load, in a deload too; a warm-up is as it is written.
+  const isLightened = line.purpose === 'work' && block.kind !== 'warmup' && block.kind !== 'cooldown';
+  const share = isLightened ? turn.deload?.load : undefined;
+  const perRound = expandRounds(cell.sets, steps.eachRound, countRounds(block), block.passes);
+  const sets: ProjectedSet[] = [];
+  const ask = (group: SetGroup, load: Load, taken: readonly TakenStep[], top: number | undefined) =>
+    resolveLoad(context, {
+      name: line.name.text,
+      movement,
+      amount: group.amount,
+      load,
+      steps: taken,
+      share,
+      top,
+    });
+  for (const { group, taken } of perRound) {
+    const all = [...steps.taken, ...taken];
+    const isOffset = group.load?.kind === 'offset';
+    const load = group.load && !isOffset ? ask(group, group.load, all, undefined) : undefined;
+    const { loadText: _text, ...kept } = group;
+    sets.push({ group: { ...kept, ratings: moveRatings(group.ratings, all) }, ...(load && { load }) });
+  }
+  const top = findTop(sets.map(({ load }) => load));
+  const resolved = sets.map(({ group, load }): ProjectedSet => {
+    const answer = load ?? (group.load && ask(group, group.load, steps.taken, top));
+    return { group: { ...group, ...(answer && { load: answer.load }) }, ...(answer && { load: answer }) };
+  });
+  const shown = shareEqualLoads(resolved);
+  const projected = { ...line, cells: [{ ...cell, sets: shown.map(({ group }) => group) }] };
+  return { source, line: projected, sets: shown };
+}
+
+interface RoundSet {
+  readonly group: SetGroup;
+  readonly taken: readonly TakenStep[];
+}
+
+/** `12, +1 rep each round` in three rounds: 12, 13, 14, each written out. */
+function expandRounds(
+  groups: readonly SetGroup[],
+  eachRound: readonly TakenStep['step'][],
+  rounds: number | undefined,
+  passes: number,
+): RoundSet[] {
+  if (eachRound.length === 0 || rounds === undefined) return groups.map((group) => ({ group, taken: [] }));
+  const written = groups.flatMap((group) => Array.from({ length: group.count }, () => group));
+  const count = written.length === 1 ? rounds : written.length;
+  return Array.from({ length: count }, (_, index): RoundSet => {
+    const group = { ...(written.length === 1 ? written[0]! : written[index]!), count: 1, counted: false };
+    const round = count > rounds ? Math.floor(index / passes) : index;
+    const taken = eachRound.map((step) => ({ step, times: round }));
+    const amount = group.amount && taken.reduce((moved, step) => moveAmount(moved, step), group.amount);
+    return { group: { ...group, ...(amount && { amount }) }, taken };
+  });
+}
+
+function moveRatings(ratings: readonly Rating[], taken: readonly TakenStep[]): Rating[] {
+  return ratings.map((rating) => {
+    const steps = taken.filter(({ step }) => step.unit === rating.scale);
+    const move = (value: number): number =>
+      Math.min(
+        10,
+        Math.max(
+          0,
+          steps.reduce((moved, { step, times }) => clamp(moved, step, times), value),
+        ),
+      );
+    return {
+      ...rating,
+      value: move(rating.value),
+      ...(rating.high !== undefined && { high: move(rating.high) }),
+    };
+  });
+}
+
+/** The sets before the first load share it, where it is the same: `5, 5 @ 80 kg`; after that each writes its own. */
+function shareEqualLoads(sets: readonly ProjectedSet[]): ProjectedSet[] {
+  const keys = sets.map(({ group }) => JSON.stringify(group.load ?? null));
+  const isShared = (index: number): boolean =>
+    keys.slice(0, index + 2).every((key) => key === keys[0]) &&
+    index + 1 < keys.length &&
+    !sets[index]!.group.ownLoad;
+  return sets.map((set, index) => ({
+    ...set,
+    group: { ...set.group, ownLoad: set.group.load !== undefined && !isShared(index) },
+  }));
+}

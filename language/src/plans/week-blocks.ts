@@ -1,0 +1,207 @@
+/** The blocks of a plan's day as they stand in one week: its cells, its number of sets and rounds, its rests. */
+import { countRounds } from '../measures/expand-sets.ts';
+import type { Block, MovementLine, PlanEntry, Range } from '../model/entry.ts';
+import type { Cell, Modifier, SetGroup } from '../model/quantity.ts';
+import { countSteps, kindOf, type LineSteps, moveAmount, takeSteps, toBase } from './line-steps.ts';
+import type { PlanTurn } from './plan-calendar.ts';
+import { takeWeek } from './take-week.ts';
+
+/** A line with the sets of one week; steps have moved its amounts, not yet its loads. */
+export interface WeekLine {
+  /** As the plan writes it, with all its cells. */
+  readonly source: MovementLine;
+  readonly line: MovementLine;
+  readonly steps: LineSteps;
+}
+
+export interface WeekBlock {
+  readonly block: Block;
+  readonly lines: readonly WeekLine[];
+}
+
+const QUIET: ReadonlySet<Block['kind']> = new Set(['warmup', 'cooldown']);
+
+export function takeTurn(plan: PlanEntry, turn: PlanTurn, toKey: (name: string) => string): WeekBlock[] {
+  const sources = turn.day.blocks.flatMap((block) => block.lines);
+  return takeWeek(turn.day, turn.week, toKey)
+    .filter((block) => block.lines.length > 0)
+    .map((written): WeekBlock => {
+      const share = QUIET.has(written.kind) ? undefined : turn.deload?.sets;
+      const block = shortenBlock(takeRestSteps(plan, written, turn), share);
+      const lines = written.lines.map((line) => {
+        const source = sources.find(({ span }) => span.line === line.span.line)!;
+        return takeLine(plan, turn, block, written, source, share);
+      });
+      return { block: { ...block, lines: lines.map(({ line }) => line), restSteps: [] }, lines };
+    });
+}
+
+function takeLine(
+  plan: PlanEntry,
+  turn: PlanTurn,
+  block: Block,
+  written: Block,
+  source: MovementLine,
+  share: number | undefined,
+): WeekLine {
+  const cellIndex = source.week === undefined ? (turn.week - 1) % Math.max(1, source.cells.length) : 0;
+  const cell = source.cells[cellIndex];
+  const steps: LineSteps =
+    source.week === undefined
+      ? takeSteps(plan, source, cellIndex, source.cells.length, turn)
+      : { taken: [], eachRound: [] };
+  const hasRounds = countRounds(written) !== undefined;
+  const stepped = hasRounds ? (cell?.sets ?? []) : addSets(cell?.sets ?? [], steps);
+  const moved = stepped.map((group) => moveGroup(group, steps));
+  const kept =
+    share === undefined || source.purpose === 'warmup' ? moved : lighten(moved, written, block, share);
+  const modifiers = [...(cell?.modifiers ?? []), ...source.modifiers].filter(({ kind }) => kind !== 'stall');
+  const weekCell: Cell = { sets: kept, modifiers: [], span: cell?.span ?? source.span };
+  return {
+    source,
+    steps,
+    line: {
+      ...source,
+      cells: cell ? [weekCell] : [],
+      modifiers: takeLineRest(plan, turn, written, source, modifiers),
+    },
+  };
+}
+
+function moveGroup(group: SetGroup, { taken }: LineSteps): SetGroup {
+  if (!group.amount) return group;
+  return { ...group, amount: taken.reduce((amount, step) => moveAmount(amount, step), group.amount) };
+}
+
+/** `+1 set each week` goes to the last group of sets, which never falls below one. */
+function addSets(groups: readonly SetGroup[], { taken }: LineSteps): readonly SetGroup[] {
+  const last = groups.at(-1);
+  if (!last) return groups;
+  const written = groups.reduce((sum, { count }) => sum + count, 0);
+  let total = written;
+  for (const { step, times } of taken) {
+    if (kindOf(step) !== 'sets') continue;
+    const next = total + step.sign * step.amount * times;
+    if (step.bound === undefined) total = next;
+    else
+      total =
+        step.sign > 0
+          ? Math.max(total, Math.min(next, step.bound))
+          : Math.min(total, Math.max(next, step.bound));
+  }
+  if (total === written) return groups;
+  const count = Math.max(1, last.count + Math.round(total - written));
+  return [...groups.slice(0, -1), { ...last, count, counted: true }];
+}
+
+/** A deload's sets: a share of all of a line's, rounded up, never below one; the first ones stay. */
+function lighten(
+  groups: readonly SetGroup[],
+  written: Block,
+  block: Block,
+  share: number,
+): readonly SetGroup[] {
+  const total = groups.reduce((sum, { count }) => sum + count, 0);
+  const rounds = countRounds(written);
+  // In rounds one written set stands for each; where each is written, those of the rounds left stay.
+  if (rounds !== undefined && total === 1) return groups;
+  const left =
+    rounds === undefined
+      ? takeShare(total, share)
+      : Math.max(1, Math.round((total * (countRounds(block) ?? rounds)) / rounds));
+  return keepFirst(groups, left);
+}
+
+export function takeShare(count: number, percent: number): number {
+  return Math.max(1, Math.ceil((count * percent) / 100));
+}
+
+function keepFirst(groups: readonly SetGroup[], sets: number): SetGroup[] {
+  let left = sets;
+  return groups.flatMap((group): SetGroup[] => {
+    const count = Math.min(left, group.count);
+    left -= count;
+    return count > 0 ? [{ ...group, count }] : [];
+  });
+}
+
+/** In a deload blocks with rounds have fewer of them; a window (`amrap 10:00`) stays. */
+function shortenBlock(block: Block, share: number | undefined): Block {
+  if (share === undefined) return block;
+  const { rounds, every, intervals } = block;
+  return {
+    ...block,
+    ...(rounds !== undefined && { rounds: takeShare(rounds, share) }),
+    ...(every?.total !== undefined && {
+      every: {
+        ...every,
+        total: every.interval * takeShare(Math.floor(every.total / every.interval), share),
+      },
+    }),
+    ...(intervals?.count !== undefined && {
+      intervals: { ...intervals, count: takeShare(intervals.count, share) },
+    }),
+  };
+}
+
+/** `rest -10 s each week` in a block; with `each round` the rests run from the first to the last between rounds. */
+function takeRestSteps(plan: PlanEntry, block: Block, turn: PlanTurn): Block {
+  let rest = block.rest;
+  for (const step of block.restSteps) {
+    if (step.kind !== 'step' || !rest) continue;
+    if (step.each === 'round') {
+      const last = moveRest(rest, step, Math.max(0, (countRounds(block) ?? 1) - 2));
+      const ends = [rest.low, rest.high ?? rest.low, last.low, last.high ?? last.low];
+      rest = toRange(Math.min(...ends), Math.max(...ends));
+    } else rest = moveRest(rest, step, countSteps(plan, step, turn, 1) ?? 0);
+  }
+  return rest === block.rest || !rest ? block : { ...block, rest };
+}
+
+function moveRest({ low, high }: Range, step: Extract<Modifier, { kind: 'step' }>, times: number): Range {
+  const change = step.sign * times * toBase(step.amount, step.unit);
+  const bound = step.bound === undefined ? undefined : toBase(step.bound, step.boundUnit ?? step.unit);
+  const move = (seconds: number): number => {
+    const moved = Math.max(0, seconds + change);
+    if (bound === undefined) return moved;
+    return step.sign > 0
+      ? Math.max(seconds, Math.min(moved, bound))
+      : Math.min(seconds, Math.max(moved, bound));
+  };
+  return toRange(move(low), high === undefined ? undefined : move(high));
+}
+
+function toRange(low: number, high: number | undefined): Range {
+  return high === undefined || high === low ? { low } : { low, high };
+}
+
+/** A line's own rest, or its block's where the line has a step on it. Steps are taken, so they are not part of it any more. */
+function takeLineRest(
+  plan: PlanEntry,
+  turn: PlanTurn,
+  block: Block,
+  source: MovementLine,
+  modifiers: readonly Modifier[],
+): Modifier[] {
+  const others = modifiers.filter(({ kind }) => kind !== 'step' && kind !== 'rest');
+  const own = modifiers.find((modifier) => modifier.kind === 'rest');
+  const steps = modifiers.filter((modifier) => modifier.kind === 'step').filter(({ onRest }) => onRest);
+  if (steps.length === 0) return own ? [...others, own] : others;
+  let rest: Range | undefined = own
+    ? { low: own.low.value, ...(own.high && { high: own.high.value }) }
+    : block.rest;
+  if (!rest) return others;
+  for (const step of steps)
+    rest = moveRest(rest, step, countSteps(plan, step, turn, source.cells.length) ?? 0);
+  const clock = (seconds: number) =>
+    ({ measure: 'seconds', value: seconds, written: seconds, unit: 'clock' }) as const;
+  return [
+    ...others,
+    {
+      kind: 'rest',
+      low: clock(rest.low),
+      ...(rest.high !== undefined && { high: clock(rest.high) }),
+      span: own?.span ?? steps[0]!.span,
+    },
+  ];
+}
