@@ -1,5 +1,6 @@
-import { LIBRARY_FILES } from './library.ts';
-import { type Library, Practice, readLibrary } from './practice/practice.ts';
+import { LIBRARY_FACTS } from './generated/library-facts.ts';
+import type { PlacedEntry } from './model/entry.ts';
+import { indexLibrary, type Library, Practice } from './practice/practice.ts';
 import { createEntryReader, type EntryReader } from './reading/read-entry.ts';
 import { createSyntaxServices } from './syntax/syntax-services.ts';
 
@@ -11,9 +12,21 @@ let foundation: { readonly reader: EntryReader; readonly library: Library } | un
  * notation and the built-in library. Files are given to it with {@link Practice.setFile}.
  */
 export function createPractice(): Practice {
-  if (!foundation) {
-    const reader = createEntryReader(createSyntaxServices());
-    foundation = { reader, library: readLibrary(reader, LIBRARY_FILES) };
-  }
+  foundation ??= { reader: createReader(), library: indexLibrary(readFacts()) };
   return new Practice(foundation.reader, foundation.library);
+}
+
+/** The parser is made when the first entry wants reading: a command that only prints its help needs none. */
+function createReader(): EntryReader {
+  let reader: EntryReader | undefined;
+  return {
+    read: (lines, opens, fileUnit) => {
+      reader ??= createEntryReader(createSyntaxServices());
+      return reader.read(lines, opens, fileUnit);
+    },
+  };
+}
+
+function readFacts(): [name: string, entries: PlacedEntry[]][] {
+  return JSON.parse(LIBRARY_FACTS);
 }

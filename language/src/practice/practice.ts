@@ -13,15 +13,14 @@ export const LIBRARY_SCHEME = 'plimsoll-library:/';
 /** The built-in movements by every spelling. Nothing changes it, so that practices may share one. */
 export type Library = Pick<NameIndex<Movement>, 'find' | 'spellings' | 'values'>;
 
-/** Reads the library's files, `[name, text]`, once for all practices. */
-export function readLibrary(
-  reader: EntryReader,
-  files: readonly (readonly [name: string, text: string])[],
+/** Indexes the entries of the library's files, `[name, entries]`, once for all practices. */
+export function indexLibrary(
+  files: readonly (readonly [name: string, entries: readonly PlacedEntry[]])[],
 ): Library {
   const library = new NameIndex<Movement>();
-  for (const [name, text] of files) {
+  for (const [name, entries] of files) {
     const uri = `${LIBRARY_SCHEME}${name}.plim`;
-    for (const placed of readFile(reader, uri, text).model.entries) {
+    for (const placed of entries) {
       const movement = toMovement(uri, placed, true);
       if (movement) library.add(uri, movement, spellingsOf(movement));
     }

@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
 import { checkFile, type FileProblem } from '@plimsoll/language/checks/check-file';
 import type { Severity } from '@plimsoll/language/model/source';
-import { Practice, readLibrary } from '@plimsoll/language/practice/practice';
+import { indexLibrary, Practice } from '@plimsoll/language/practice/practice';
+import { readFile } from '@plimsoll/language/reading/read-file';
 import { applyEdits } from '../support/print-problems.ts';
 import { entryReader } from '../support/read-text.ts';
 
@@ -17,8 +18,13 @@ export function readFolder(folder: string): [path: string, text: string][] {
     .map((path) => [path, readFileSync(`${ROOT}${folder}/${path}`, 'utf8')]);
 }
 
-const LIBRARY = readLibrary(entryReader, readFolder('language/library'));
-const EMPTY_LIBRARY = readLibrary(entryReader, []);
+const LIBRARY = indexLibrary(
+  readFolder('language/library').map(([name, text]) => [
+    name,
+    readFile(entryReader, name, text).model.entries,
+  ]),
+);
+const EMPTY_LIBRARY = indexLibrary([]);
 
 export const TODAY: IsoDate = '2026-11-24';
 
