@@ -21,10 +21,9 @@ export type OpenBlock = Mutable<Omit<Block, 'lines' | 'restsBetween' | 'notes' |
 };
 
 export function openBlock(kind: BlockKind, span: Span, implicit: boolean, letter?: string): OpenBlock {
-  return {
+  const block: OpenBlock = {
     kind,
     implicit,
-    ...(letter && { letter }),
     passes: 1,
     alternating: false,
     lines: [],
@@ -36,6 +35,8 @@ export function openBlock(kind: BlockKind, span: Span, implicit: boolean, letter
     span,
     lastLine: span.line,
   };
+  if (letter) block.letter = letter;
+  return block;
 }
 
 /** `B circuit, 4 rounds, rest 1:15` with all its settings. */

@@ -14,12 +14,13 @@ import {
   textOf,
   toNumber,
 } from './line-reading.ts';
+import type { OpenLine } from './training-fold.ts';
 
 /** One movement's line: prefixes, name, cells. A modifier behind the last cell's sets is the whole line's. */
 export function buildMovementLine(
   reading: EntryReading,
   node: Holed<ast.MovementLine>,
-): MovementLine | undefined {
+): OpenLine | undefined {
   const span = spanOf(node);
   const written = present(node.name);
   if (!written) return reading.expect('missing-name', span, 'Expected a movement before the colon');
@@ -69,7 +70,7 @@ function buildPrefixes(
 }
 
 /** Takes the modifiers behind the last set out of the last cell: they are the line's. */
-function takeTrailingModifiers(cells: Cell[]): readonly Modifier[] {
+export function takeTrailingModifiers(cells: Cell[]): readonly Modifier[] {
   const last = cells.at(-1)!;
   const lastSet = last.sets.at(-1)?.span.end ?? -1;
   const trailing = last.modifiers.filter((modifier) => modifier.span.start > lastSet);

@@ -5,7 +5,9 @@ import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { findComment, skipSpace } from '../syntax/scanned-token.ts';
 import type { MassUnit } from '../units/mass.ts';
-import { buildEntry } from './build-entry.ts';
+import { buildEntry, type EntryFrame } from './build-entry.ts';
+import { readRegularSession } from './fast/read-session.ts';
+import { readRegularUnits } from './fast/read-units.ts';
 import { EntryReading, replaceBy, spanOf, visitLeaves } from './line-reading.ts';
 
 /** What one entry's text is read with. */
@@ -14,8 +16,31 @@ export interface EntryReader {
   read(lines: readonly string[], opens: boolean, fileUnit: MassUnit | undefined): Entry;
 }
 
-/** Reads entries by the generated parser: the definition of the language. */
+/** Reads entries: a regular session straight from its text, all else by the generated parser. */
 export function createEntryReader(services: LangiumCoreServices): EntryReader {
+  const parser = createParsingReader(services);
+  return {
+    read(lines, opens, fileUnit) {
+      const fast = readFast(lines, opens, fileUnit);
+      return fast ?? parser.read(lines, opens, fileUnit);
+    },
+  };
+}
+
+/** Reads an entry without the generated parser, where that is sure to give the same; else undefined. */
+export function readFast(
+  lines: readonly string[],
+  opens: boolean,
+  fileUnit: MassUnit | undefined,
+): Entry | undefined {
+  if (!opens) return undefined;
+  const first = lines[0]!;
+  if (first.startsWith('session ')) return readRegularSession(lines, frameOf(lines, opens), fileUnit);
+  return first.startsWith('units ') ? readRegularUnits(lines, frameOf(lines, opens)) : undefined;
+}
+
+/** Reads entries by the generated parser alone: the definition of the language. */
+export function createParsingReader(services: LangiumCoreServices): EntryReader {
   const parser = services.parser.LangiumParser;
   return {
     read(lines, opens, fileUnit) {
@@ -26,14 +51,19 @@ export function createEntryReader(services: LangiumCoreServices): EntryReader {
       const node = value.entries[0] ?? value.loose;
       if (node?.$cstNode && lines.some((line) => /\d,\d/.test(line)))
         reportDecimalCommas(reading, node.$cstNode);
-      const first = lines[0] ?? '';
-      const frame = {
-        lineCount: lines.length,
-        header: { line: 0, start: opens ? skipSpace(first, 0) : 0, end: opens ? first.trimEnd().length : 0 },
-        ignores: readIgnores(lines),
-      };
+      const frame = frameOf(lines, opens);
       return buildEntry(reading, frame, node ?? ({ $type: 'Loose', lines: [] } as unknown as ast.Loose));
     },
+  };
+}
+
+/** What the text alone says of an entry. */
+function frameOf(lines: readonly string[], opens: boolean): EntryFrame {
+  const first = lines[0] ?? '';
+  return {
+    lineCount: lines.length,
+    header: { line: 0, start: opens ? skipSpace(first, 0) : 0, end: opens ? first.trimEnd().length : 0 },
+    ignores: readIgnores(lines),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
-import { splitLines } from '../text/lines.ts';
+import { splitTexts } from '../text/lines.ts';
 import type { MassUnit } from '../units/mass.ts';
 import type { HeaderWord, LineContext } from '../vocabulary/keywords.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
@@ -17,7 +17,7 @@ export interface ReadFile {
  * whose text is the same keeps its very model, wherever in the file it now stands.
  */
 export function readFile(reader: EntryReader, uri: string, text: string, previous?: ReadFile): ReadFile {
-  const lines = splitLines(text).map((line) => line.text);
+  const lines = splitTexts(text);
   const chunks = findChunks(lines);
   const units = findUnits(lines, chunks);
   const known = previous && previous.model.units === units ? indexEntries(previous) : undefined;
@@ -44,7 +44,9 @@ function findChunks(lines: readonly string[]): Chunk[] {
   const chunks: Chunk[] = [];
   let context: LineContext = 'unknown';
   let open: Omit<Chunk, 'to'> | undefined;
-  for (const [index, text] of lines.entries()) {
+  for (let index = 0; index < lines.length; index++) {
+    const text = lines[index]!;
+    if (open && !mayOpen(text.charCodeAt(0))) continue;
     const line = recogniseLine(text, context);
     if (line.kind === 'header' || line.kind === 'title') {
       if (open) chunks.push({ ...open, to: index });
@@ -60,6 +62,11 @@ function findChunks(lines: readonly string[]): Chunk[] {
   }
   if (open) chunks.push({ ...open, to: lines.length });
   return chunks;
+}
+
+/** Whether a line that begins so may be a header: a letter of any script does, or a byte-order mark before it. */
+function mayOpen(code: number): boolean {
+  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || code > 127;
 }
 
 /** The unit of the file's bare numbers: its first `units` entry, wherever it stands. */

@@ -21,3 +21,8 @@ export function splitLines(text: string): TextLine[] {
   lines.push({ text: text.slice(start), offset: start, endLength: 0 });
   return lines;
 }
+
+/** The texts of {@link splitLines} alone, for those who have no use for offsets. */
+export function splitTexts(text: string): string[] {
+  return text.includes('\r') ? text.split(/\r\n?|\n/) : text.split('\n');
+}

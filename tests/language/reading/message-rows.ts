@@ -479,46 +479,46 @@ session: A for time, cap 9:00 / Row: 8 / done in 9:30
     4:3 9:30 is past the cap of 9:00 [done-mismatch]
 session: Row: 8 | 9
     2:3 A | separates the athletes of a group, and this session has one athlete: sets are separated by commas [cell-count]
-file: session 2026-11-17 Nora | Tomas | Bea / Row: 8 | 9
+file: session 2026-11-17 Nell | Tibor | Bev / Row: 8 | 9
     2:1 2 values between | for 3 athletes: write one for all, or one for each [cell-count]
 # Sessions
 file: session
     1:1 Expected a date after session, such as 2026-11-17 [missing-value]
-file: session Ida Brandt
+file: session Ivo Brundt
     1:1 Expected a date after session, such as 2026-11-17 [missing-value]
-file: session 17.11.2026 Ida
+file: session 17.11.2026 Ivo
     1:9 17.11.2026 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
-      → Write 2026-11-17: session 2026-11-17 Ida
-file: session 3.4.2026 Ida
+      → Write 2026-11-17: session 2026-11-17 Ivo
+file: session 3.4.2026 Ivo
     1:9 3.4.2026 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
-      → Write 2026-04-03: session 2026-04-03 Ida
-      → Write 2026-03-04: session 2026-03-04 Ida
-file: session 11/17 Ida
+      → Write 2026-04-03: session 2026-04-03 Ivo
+      → Write 2026-03-04: session 2026-03-04 Ivo
+file: session 11/17 Ivo
     1:9 11/17 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
-file: session 2026/11/17 Ida
+file: session 2026/11/17 Ivo
     1:9 2026/11/17 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
-      → Write 2026-11-17: session 2026-11-17 Ida
-file: session 20261117 Ida
+      → Write 2026-11-17: session 2026-11-17 Ivo
+file: session 20261117 Ivo
     1:9 20261117 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
-      → Write 2026-11-17: session 2026-11-17 Ida
-file: session 2026-1-7 Ida
+      → Write 2026-11-17: session 2026-11-17 Ivo
+file: session 2026-1-7 Ivo
     1:9 Write the date as 2026-01-07 [odd-date]
-      → Write 2026-01-07: session 2026-01-07 Ida
-file: session 2026-06-31 Ida
+      → Write 2026-01-07: session 2026-01-07 Ivo
+file: session 2026-06-31 Ivo
     1:9 The calendar has no 2026-06-31: look at the day and the month [impossible-date]
-file: session 2026 Ida
+file: session 2026 Ivo
     1:9 2026 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
-file: session 2026-11-17 25:10 Ida
+file: session 2026-11-17 25:10 Ivo
     1:1 25:10 is no time of day: write it such as 07:10 or 18:30 [unclear-time]
-file: session 2026-11-17 Ida |
+file: session 2026-11-17 Ivo |
     1:24 Expected a name after | [syntax]
-file: session 2026-11-17 Ida at
+file: session 2026-11-17 Ivo at
     1:1 Expected a place's name after at [missing-value]
-file: session 2026-11-17 Ida,
+file: session 2026-11-17 Ivo,
     1:1 Expected a plan with its week and day after the comma [missing-value]
-file: session 2026-11-17 Ida, Base week 105
+file: session 2026-11-17 Ivo, Base week 105
     1:25 Base week 105 is out of range: 1 to 104 weeks [out-of-range]
-file: session 2026-11-17 Ida at Loft at Hall
+file: session 2026-11-17 Ivo at Loft at Hall
     1:32 at does not fit after Loft: expected a date, an athlete, at a place, then a plan [syntax]
 session: effort
     2:3 Expected a number from 0 to 10 after effort [missing-value]
@@ -838,27 +838,27 @@ file: plan
     1:1 Expected a plan's name after plan [missing-name]
 file: Row: 5 @ 20 kg
     1:1 These lines stand before any session: begin with session, a date and an athlete [outside-entry]
-file: sesion 2026-11-17 Ida
+file: sesion 2026-11-17 Ivo
     1:1 No entry begins with sesion: did you mean session? Until then its lines count in no total [unknown-entry]
-      → Write session: session 2026-11-17 Ida
-file: workout 2026-11-17 Ida
+      → Write session: session 2026-11-17 Ivo
+file: workout 2026-11-17 Ivo
     1:1 No entry begins with workout: did you mean session? Until then its lines count in no total [unknown-entry]
-      → Write session: session 2026-11-17 Ida
-file: athlet Ida Brandt
+      → Write session: session 2026-11-17 Ivo
+file: athlet Ivo Brundt
     1:1 No entry begins with athlet: did you mean athlete? Until then its lines count in no total [unknown-entry]
-      → Write athlete: athlete Ida Brandt
-file: weekly Ida Brandt
+      → Write athlete: athlete Ivo Brundt
+file: weekly Ivo Brundt
     1:1 No entry begins with weekly: its lines count in no total [unknown-entry]
 file: athlete I
     1:9 A name has at least two letters [name-rules]
-file: athlete Ida at Home
+file: athlete Ivo at Home
     1:9 An athlete's name does not hold the word at: in a session, a place follows it [name-rules]
-file: athlete Ida, Bo
+file: athlete Ivo, Bo
     1:9 A name has no "," in it [name-rules]
-      → Write Ida Bo: athlete Ida Bo
-file: athlete Ida Brandt:
+      → Write Ivo Bo: athlete Ivo Bo
+file: athlete Ivo Brundt:
     1:9 A name has no ":" in it [name-rules]
-      → Write Ida Brandt: athlete Ida Brandt
+      → Write Ivo Brundt: athlete Ivo Brundt
 file: exercise rest
     1:10 rest alone is a word of the notation: a name says more, such as rest Walk [name-rules]
 file: exercise Test Squat
@@ -952,9 +952,9 @@ place: dumbbells heavy
     2:13 heavy does not fit after dumbbells: expected a range such as 4-32 by 2 kg [syntax]
 athlete: born 1991 or so
     2:13 or does not fit after 1991: expected a year such as 1991 [syntax]
-file: session 2026-11-17 Ida, Base week 5 week 6
+file: session 2026-11-17 Ivo, Base week 5 week 6
     1:37 week does not fit after 5: expected a date, an athlete, at a place, then a plan [syntax]
-file: session 2026-11-17 Ida, week 5
+file: session 2026-11-17 Ivo, week 5
     1:25 week does not fit after ",": expected a date, an athlete, at a place, then a plan [syntax]
 file: plan Base | Two
     1:6 A name has no "|" in it [name-rules]

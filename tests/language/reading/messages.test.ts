@@ -20,7 +20,9 @@ const SOURCES = new URL('../../../language/src/', import.meta.url);
 const read = (path: string): string => readFileSync(new URL(path, SOURCES), 'utf8');
 /** Reading, and the checks that need one entry alone. */
 const FILES = [
-  ...readdirSync(new URL('reading/', SOURCES)).map((name) => `reading/${name}`),
+  ...readdirSync(new URL('reading/', SOURCES), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => `reading/${name}`),
   ...['for-plans', 'name-rules', 'rounds', 'uneven-loads', 'vocabulary'].map(
     (name) => `checks/check-${name}.ts`,
   ),

@@ -2,11 +2,11 @@ import { printProblems } from '../support/print-problems.ts';
 import { readText } from '../support/read-text.ts';
 
 const HEADERS: Readonly<Record<string, string>> = {
-  session: 'session 2026-11-17 Ida Brandt',
-  plan: 'plan Winter Base',
+  session: 'session 2026-11-17 Ivo Brundt',
+  plan: 'plan Wicker Base',
   exercise: 'exercise Goblet Squat',
-  place: 'place Heron Loft',
-  athlete: 'athlete Ida Brandt',
+  place: 'place Herne Loft',
+  athlete: 'athlete Ivo Brundt',
 };
 
 /** `session: Row: 5` → the lines below it in a table: what is said of the line in a session. */

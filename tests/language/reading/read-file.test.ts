@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { readWhole } from '../support/read-text.ts';
 
 const ENTRIES = [
-  ['athlete Ida Brandt', '  born 1991', ''],
-  ['session 2026-11-17 Ida Brandt', '  Row: 5 @ 20 kg', ''],
-  ['session 2026-11-18 Ida Brandt', '  Row: 5 @ 22', ''],
+  ['athlete Ivo Brundt', '  born 1991', ''],
+  ['session 2026-11-17 Ivo Brundt', '  Row: 5 @ 20 kg', ''],
+  ['session 2026-11-18 Ivo Brundt', '  Row: 5 @ 22', ''],
 ];
 const write = (...entries: readonly (readonly string[])[]): string => entries.flat().join('\n');
 const entriesOf = (read: ReturnType<typeof readWhole>) => read.model.entries.map(({ entry }) => entry);
@@ -19,7 +19,7 @@ test('a file is cut at its headers, and knows where each entry begins', () => {
 });
 
 test('lines before the first header are an entry of no kind; blank ones are none', () => {
-  const { model } = readWhole('\n  Row: 5\nathlete Ida');
+  const { model } = readWhole('\n  Row: 5\nathlete Ivo');
   expect(model.entries.map(({ line, entry }) => [line, entry.kind])).toEqual([
     [1, 'unknown'],
     [2, 'athlete'],
@@ -29,7 +29,7 @@ test('lines before the first header are an entry of no kind; blank ones are none
 test('an entry that did not change is the same object', () => {
   const before = readWhole(write(...ENTRIES));
   const after = readWhole(
-    write(ENTRIES[0]!, ['session 2026-11-17 Ida Brandt', '  Row: 6 @ 20 kg', ''], ENTRIES[2]!),
+    write(ENTRIES[0]!, ['session 2026-11-17 Ivo Brundt', '  Row: 6 @ 20 kg', ''], ENTRIES[2]!),
     before,
   );
   const [a, b] = [entriesOf(before), entriesOf(after)];
@@ -78,7 +78,7 @@ test('the unit of the file counts wherever it stands, and a change of it reads e
 test('of several units the first counts, and a word that is no unit none', () => {
   expect(readWhole('units kg\nunits lb').model.units).toBe('kg');
   expect(readWhole('units\nunits stone\nunits lb').model.units).toBe('lb');
-  expect(readWhole('athlete Ida\n  units lb').model.units).toBeUndefined();
+  expect(readWhole('athlete Ivo\n  units lb').model.units).toBeUndefined();
 });
 
 test('what is read again gives what reading anew gives', () => {

@@ -1,4 +1,4 @@
-import { splitLines } from '@plimsoll/language/text/lines';
+import { splitLines, splitTexts } from '@plimsoll/language/text/lines';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { RUNS } from '../support/generators/runs.ts';
@@ -12,6 +12,7 @@ test.each([
   ['a\u2028b\u0085c\vd', ['a\u2028b\u0085c\vd']],
 ])('%j', (text, lines) => {
   expect(splitLines(text).map((line) => line.text)).toEqual(lines);
+  expect(splitTexts(text)).toEqual(lines);
 });
 
 test('lines with their ends make the text again', () => {
@@ -21,6 +22,7 @@ test('lines with their ends make the text again', () => {
   fc.assert(
     fc.property(text, (whole) => {
       const lines = splitLines(whole);
+      expect(splitTexts(whole)).toEqual(lines.map((line) => line.text));
       for (const line of lines)
         expect(whole.slice(line.offset, line.offset + line.text.length)).toBe(line.text);
       const ends = lines.map((line) => line.offset + line.text.length + line.endLength);

@@ -1,0 +1,80 @@
+import type { Entry } from '../../model/entry.ts';
+import { findNameColon, trimEnd } from '../../syntax/scanned-token.ts';
+import type { MassUnit } from '../../units/mass.ts';
+import type { EntryFrame } from '../build-entry.ts';
+import { EntryReading } from '../line-reading.ts';
+import { TrainingFold, type TrainingPiece } from '../training-fold.ts';
+import { readBlockLine } from './block-line.ts';
+import { giveUp, IRREGULAR } from './line-cursor.ts';
+import { readMovementLine } from './movement-line.ts';
+import { readPropertyLine } from './property-line.ts';
+import { readSessionHeader } from './session-header.ts';
+
+/** No line that a coach writes is as long; a longer one may have more tokens than the parser takes. */
+const LONGEST = 500;
+/** A comma within a number may be a slip, and `#` may begin a comment. */
+const DOUBTFUL = /\d,\d|#/;
+const ASCII = /^[\x20-\x7e]*$/;
+const NOBODY: ReadonlySet<number> = new Set();
+
+/**
+ * Reads a session whose lines are all regular straight from its text, without tokens or a tree: most of what ten years
+ * of logs hold. The grammar stays the definition of the notation. Whatever is not regular in the strictest sense, or
+ * would give a problem, gives `undefined`, and the generated parser reads the entry; tests compare the two.
+ */
+export function readRegularSession(
+  lines: readonly string[],
+  frame: EntryFrame,
+  fileUnit: MassUnit | undefined,
+): Entry | undefined {
+  try {
+    return readSession(lines, frame, fileUnit);
+  } catch (error) {
+    if (error === IRREGULAR) return undefined;
+    throw error;
+  }
+}
+
+function readSession(
+  lines: readonly string[],
+  frame: EntryFrame,
+  fileUnit: MassUnit | undefined,
+): Entry | undefined {
+  const first = lines[0]!;
+  if (first.length > LONGEST || DOUBTFUL.test(first)) return undefined;
+  const header = readSessionHeader(first);
+  const reading = new EntryReading(fileUnit, NOBODY);
+  const fold = new TrainingFold(reading);
+  for (let index = 1; index < lines.length; index++) {
+    const piece = readLine(reading, lines[index]!, index);
+    if (piece) fold.take(piece);
+  }
+  // A problem may depend on more than this reader sees.
+  if (reading.problems.length > 0) return undefined;
+  const { notes, strays, blocks, session } = fold.finish();
+  return { ...frame, kind: 'session', ...header, ...session, blocks, notes, strays, problems: [] };
+}
+
+/** What a line says; undefined for a blank line or a comment. */
+function readLine(reading: EntryReading, text: string, index: number): TrainingPiece | undefined {
+  let start = 0;
+  while (text.charCodeAt(start) === 32 || text.charCodeAt(start) === 9) start++;
+  if (start === text.length) return undefined;
+  const char = text[start]!;
+  if (char === '#') return /\d/.test(text[start + 1] ?? '') ? giveUp() : undefined;
+  if (char === '>') return readNote(text, index, start);
+  // At the beginning of a line a word may open an entry: that is for others to decide.
+  if (start === 0 || text.length > LONGEST || DOUBTFUL.test(text)) giveUp();
+  const colon = findNameColon(text, start, text.length);
+  if (colon >= 0) return { kind: 'movement', line: readMovementLine(reading, text, index, start, colon) };
+  if (!ASCII.test(text.slice(start))) giveUp();
+  const block = readBlockLine(text, index, start);
+  if (block) return { kind: 'block', block };
+  return readPropertyLine(reading, text, index, start) ?? giveUp();
+}
+
+function readNote(text: string, index: number, start: number): TrainingPiece {
+  const end = trimEnd(text, start, text.length);
+  const note = text.slice(start, end).replace(/^>\s*/, '');
+  return { kind: 'note', text: note, span: { line: index, start, end } };
+}
