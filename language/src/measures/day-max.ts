@@ -5,7 +5,7 @@ import { implementOf, workOf } from '../practice/movement.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { WorkContext } from './block-work.ts';
 import { HIGHEST_USEFUL_RIR } from './exertion.ts';
-import { findCell } from './expand-sets.ts';
+import { findCell, lacksLoad } from './expand-sets.ts';
 import { DEFAULT_FORMULA, estimateOneRepMax, type OneRepMaxFormula } from './one-rep-max.ts';
 import { type Input, type Result, toResult } from './result.ts';
 import { findBodyShare, readSetReserve } from './set-work.ts';
@@ -83,8 +83,11 @@ function findCandidates(
   if (!cell || workOf(movement) !== 'strength') return [];
   const lowerBound = BLOCK_KINDS[block.kind].endedByClock || block.alternating;
   return cell.sets.flatMap((group, index): Candidate[] => {
-    const done = readReps(group.amount);
-    const load = done && weighForMax(group, movement, context);
+    const written = readReps(group.amount);
+    const turns = takesTurns(group, movement);
+    // Ten in turns are five of each side.
+    const done = written && turns ? { ...written, reps: Math.floor(written.reps / 2) } : written;
+    const load = done && !lacksLoad(line, group) ? weighForMax(group, movement, context) : undefined;
     if (!done || !load) return [];
     const ratings = readReserveOf(group, done.failed, line.purpose === 'test');
     if (!ratings) return [];
@@ -98,10 +101,17 @@ function findCandidates(
         reserve: ratings.reserve,
         failed: done.failed,
         tier: ratings.reserve === undefined ? 3 : ratings.reserve <= 2 ? 1 : 2,
-        atLeast: lowerBound || done.partial || group.drops.length > 0 || ratings.reserve === undefined,
+        atLeast:
+          lowerBound || turns || done.partial || group.drops.length > 0 || ratings.reserve === undefined,
       },
     ];
   });
+}
+
+/** Two implements are held and each rep moves one: the sides take turns, unless the reps of each are written. */
+function takesTurns({ amount, load }: SetGroup, movement: Movement | undefined): boolean {
+  const perSide = amount?.kind === 'sides' || (amount !== undefined && 'perSide' in amount && amount.perSide);
+  return !perSide && movement?.entry.repMoves === 'one' && load?.kind === 'mass' && load.implements === 2;
 }
 
 /** Reps per side of a set's first part; a failed attempt counts those made. */
@@ -215,6 +225,7 @@ function chooseMax(candidates: readonly Candidate[], formula: OneRepMaxFormula):
   const lifted = heaviest.total > (capped ? failedAbove : estimate.value);
   const value = lifted ? heaviest.total : capped ? failedAbove : estimate.value;
   const from = lifted ? heaviest : candidate;
+  const isSingle = from.reps === 1 && from.reserve === 0;
   const body = candidate.body;
   const added = body > 0;
   const moved = (number: number): number => number - body;
@@ -226,8 +237,9 @@ function chooseMax(candidates: readonly Candidate[], formula: OneRepMaxFormula):
     result: toResult({
       value: moved(value),
       unit: 'kg',
-      method: lifted ? 'true-single' : estimate.method,
-      bound: from.atLeast ? 'at least' : 'exact',
+      method: lifted ? (isSingle ? 'true-single' : 'lifted-load') : estimate.method,
+      // Lifted for reps or with some in reserve, a load is no max: the max is that at least.
+      bound: from.atLeast || (lifted && !isSingle) ? 'at least' : 'exact',
       ...(estimate.spread &&
         !lifted &&
         !capped && { spread: { low: moved(estimate.spread.low), high: moved(estimate.spread.high) } }),

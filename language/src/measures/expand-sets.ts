@@ -21,6 +21,13 @@ export function findCell(line: MovementLine, athleteIndex: number): Cell | undef
   return line.cells.length === 1 ? line.cells[0] : line.cells[athleteIndex];
 }
 
+/** A set without a load behind one that has its own: which load it was nobody can tell. */
+export function lacksLoad(line: MovementLine, group: SetGroup): boolean {
+  if (group.load) return false;
+  const cell = line.cells.find(({ sets }) => sets.includes(group));
+  return cell?.sets.some(({ ownLoad }) => ownLoad) ?? false;
+}
+
 /** How many rounds were done, if that is known: as it ended, as timed, else as its header says. */
 export function countRounds(block: Block): number | undefined {
   if (block.done?.rounds !== undefined) return block.done.rounds;

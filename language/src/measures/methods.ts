@@ -149,6 +149,12 @@ export const METHODS = {
     formula: 'load',
     source: 'a single rep with none in reserve is the max itself',
   },
+  'lifted-load': {
+    title: 'Heaviest load lifted',
+    formula: 'the heaviest load lifted that day',
+    source: 'arithmetic: who lifted a load can lift it',
+    note: 'Where the formulas give less than was lifted, the load itself is the lower bound.',
+  },
   epley: {
     title: 'Estimated 1RM (Epley)',
     formula: 'load × (1 + reps / 30)',
@@ -359,6 +365,12 @@ export const METHODS = {
     formula: 'two or more reps over the goal in the last set, in two workouts in a row',
     source:
       'Haff & Triplett (2016) Essentials of Strength Training and Conditioning, 4th ed., ch. 17 (from memory)',
+  },
+  revision: {
+    title: 'What a revision costs',
+    formula: 'mean over the weeks of both versions of what is planned after - what was planned before',
+    source: 'common practice',
+    note: 'Both versions are worked out with the same definitions, maxes and places. A plan that is new or gone is set against nothing.',
   },
   'body-share': {
     title: 'Share of body mass',

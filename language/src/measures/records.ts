@@ -118,12 +118,17 @@ function walk(
     const beatsProven = (series: Series, value: number): boolean =>
       value >
       (findHighestProven(works, record.athlete, series, record.day - 1, formula) ?? Number.NEGATIVE_INFINITY);
+    const better = sets.flatMap((set) => toRecord(books.get(set.series.key), set) ?? []);
+    // Of a heavier body the same work is estimated higher: without a better set it is no record.
+    const isOwnWork = ({ added, series }: DayMax): boolean =>
+      !added || better.some((set) => set.series.key === series.key);
     const found = {
-      sets: sets
-        .flatMap((set) => toRecord(books.get(set.series.key), set) ?? [])
-        .filter(({ series, reps, result }) => reps > 1 || beatsProven(series, result.value!)),
+      sets: better.filter(({ series, reps, result }) => reps > 1 || beatsProven(series, result.value!)),
       maxes: maxes.filter(
-        (max) => isMaxRecord(books.get(max.series.key), max) && beatsProven(max.series, max.result.value!),
+        (max) =>
+          isMaxRecord(books.get(max.series.key), max) &&
+          isOwnWork(max) &&
+          beatsProven(max.series, max.result.value!),
       ),
     };
     if (found.sets.length > 0 || found.maxes.length > 0) bySession.set(toSessionKey(record), found);

@@ -5,7 +5,7 @@ import { roundTo } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { computePushUpShare, type WEIGHED_PUSH_UPS } from './body-share.ts';
 import { readReserve } from './exertion.ts';
-import type { ExpandedSet } from './expand-sets.ts';
+import { type ExpandedSet, lacksLoad } from './expand-sets.ts';
 import type { Omission } from './result.ts';
 import { NO_WORK, type Work } from './work.ts';
 
@@ -39,12 +39,26 @@ export function computeSetWork(set: ExpandedSet, context: SetContext): Work {
   if (amount.kind === 'skipped') return NO_WORK;
   const counted = set.unfinished ? 0 : 1;
   const hard = counted === 1 && isHardSet(set, context) ? 1 : 0;
+  if (lacksLoad(set.line, group))
+    return {
+      ...countReps(amount),
+      sets: counted,
+      hardSets: hard,
+      atLeast: true,
+      omitted: [{ what: name, why: 'a set without a load' }],
+    };
   const main = computeAmountWork(name, amount, group.load, context);
   const parts = [
     main,
     ...group.drops.map((drop) => computeAmountWork(name, drop.amount, drop.load, context)),
   ];
   return parts.reduce<Work>((sum, part) => combine(sum, part), { ...NO_WORK, sets: counted, hardSets: hard });
+}
+
+/** A set whose load is forgotten counts its reps and no kilograms, not even those of the body. */
+function countReps(amount: Amount): Work {
+  const done = measureAmount(amount);
+  return done?.quantity.measure === 'reps' ? { ...NO_WORK, reps: done.total } : NO_WORK;
 }
 
 function combine(a: Work, b: Work): Work {
@@ -162,7 +176,7 @@ function computeLift(name: string, done: SidedQuantity, load: Load | undefined, 
         what: name,
         why: 'no weigh-in on or before the day, so its reps count without body mass',
       });
-    else body = Math.max(0, share * context.bodyMass - moved.help);
+    else if (!moved.helped) body = Math.max(0, share * context.bodyMass - moved.help);
   } else if (!load && needsLoad && done.total > 0) {
     omitted.push({ what: name, why: 'no load written' });
     atLeast = true;
@@ -201,11 +215,13 @@ interface MovedLoad {
   readonly left: number;
   readonly right: number;
   readonly help: number;
+  /** There is help of which no kilograms are known: what is left of the body cannot be told. */
+  readonly helped: boolean;
   readonly unknown: boolean;
   readonly omitted: readonly Omission[];
 }
 
-const NOTHING: MovedLoad = { left: 0, right: 0, help: 0, unknown: false, omitted: [] };
+const NOTHING: MovedLoad = { left: 0, right: 0, help: 0, helped: false, unknown: false, omitted: [] };
 
 /** What of a load counts in kilograms, and what does not and why. */
 export function weighLoad(name: string, load: Load, context: SetContext): MovedLoad {
@@ -227,8 +243,9 @@ export function weighLoad(name: string, load: Load, context: SetContext): MovedL
     case 'sides':
       return { ...NOTHING, left: load.left.grams, right: load.right.grams };
     case 'bodyweight': {
-      if (load.pin !== undefined) return uncounted(`pin ${load.pin}: no kilograms`);
-      if (load.band) return uncounted(`${load.band} band: no kilograms`);
+      const helped = load.sign === '-';
+      if (load.pin !== undefined) return { ...uncounted(`pin ${load.pin}: no kilograms`), helped };
+      if (load.band) return { ...uncounted(`${load.band} band: no kilograms`), helped };
       if (!load.mass) return NOTHING;
       return load.sign === '-' ? { ...NOTHING, help: load.mass.grams } : even(load.mass.grams);
     }

@@ -20,6 +20,8 @@ export type WeekMark = 'deload' | 'test' | 'away' | 'missed';
 export interface WeekChange {
   readonly before: WeekWork;
   readonly percent: number | undefined;
+  /** One of the two is a lower bound: the change is that at least. */
+  readonly atLeast: boolean;
   /** Both weeks up to the same weekday, since this one is not over. */
   readonly soFar: boolean;
 }
@@ -119,6 +121,7 @@ export function compareWeeks(
     changes.push({
       before: { ...before, marks: whole.marks },
       percent: changeInPercent(before.total, week.total),
+      atLeast: before.total.atLeast || week.total.atLeast,
       soFar,
     });
     // An ordinary week needs no other beside it.

@@ -148,6 +148,22 @@ describe('the share of body mass', () => {
 
 describe('no kilograms', () => {
   test.each([
+    [
+      'for help of a band: what is left of the body is unknown',
+      'Hang Pull: 5 @ bw-red band',
+      '1 sets, 5 reps, [Hang Pull: red band: no kilograms]',
+    ],
+    ['for help of a pin', 'Hang Pull: 5 @ bw-pin 4', '1 sets, 5 reps, [Hang Pull: pin 4: no kilograms]'],
+    [
+      'for a band on top of the body',
+      'Hang Pull: 5 @ bw+red band',
+      '1 sets, 5 reps, 380 kg body, [Hang Pull: red band: no kilograms]',
+    ],
+    [
+      'where a later load is forgotten',
+      'Hang Pull: 5 @ bw+10 kg, 3',
+      '2 sets, 8 reps, 50 kg + 380 kg body, at least, [Hang Pull: a set without a load]',
+    ],
     ['for a pin', 'Stack Press: 10 @ pin 9', '1 sets, 10 reps, [Stack Press: pin 9: no kilograms]'],
     [
       'beside a pin',
