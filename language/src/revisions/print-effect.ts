@@ -1,0 +1,73 @@
+/** What a revision of a plan costs, in words: `+6 sets, +420 kg a week, +4 min a day`. */
+import type { Result } from '../measures/result.ts';
+import { fromGrams } from '../units/mass.ts';
+import { printNumber, printSigned } from '../units/number.ts';
+import type { PlanEffect, PlanWeek } from './revision.ts';
+
+/** Nothing where the sums are the same in every week. */
+export function printEffect({ sets, volume, time, intensity, unit }: PlanEffect): string {
+  const hasSpread = [sets, volume, time].some((result) => result?.spread);
+  const ofWeek = [
+    printDifference(
+      sets,
+      (value) => printSigned(value, 1),
+      Math.abs(sets.value ?? 0) === 1 ? ' set' : ' sets',
+    ),
+    printDifference(volume, (value) => printSigned(fromGrams(value * 1000, unit)), ` ${unit}`),
+  ].filter((text) => text !== undefined);
+  const known = volume && volume.omitted.length > 0 && ofWeek.length > 0 ? ' where loads are known' : '';
+  return [
+    ofWeek.length > 0 ? `${ofWeek.join(', ')} a week${hasSpread ? ' on average' : ''}${known}` : undefined,
+    suffix(
+      printDifference(time, (value) => printSigned(value / 60), ' min'),
+      ' a day',
+    ),
+    printDifference(intensity, (value) => printSigned(value, 1), ' % of max'),
+  ]
+    .filter((text) => text !== undefined)
+    .join(', ');
+}
+
+/** `hard sets a week: glutes +3, quadriceps +1.5`. */
+export function printMuscleEffect({ muscles }: PlanEffect): string {
+  const shown = muscles.flatMap(({ name, result }) => {
+    const text = printSigned(result.value ?? 0, 1);
+    return text === '0' ? [] : [`${name} ${text}`];
+  });
+  return shown.length > 0 ? `hard sets a week: ${shown.join(', ')}` : '';
+}
+
+/** One row for each week that changes: its number, sets, kilograms, minutes a day. Equal sides are written once. */
+export function tabulateEffect({ weeks, unit }: PlanEffect): string[][] {
+  const columns: readonly ((week: PlanWeek) => string)[] = [
+    ({ sets }) => printNumber(sets),
+    ({ kilograms }) => (kilograms === undefined ? '?' : printNumber(fromGrams(kilograms * 1000, unit))),
+    ({ secondsADay }) => (secondsADay === undefined ? '?' : printNumber(secondsADay / 60)),
+  ];
+  return weeks.flatMap(({ week, before, after }) => {
+    const cells = columns.map((print) => {
+      const [was, is] = [before ? print(before) : '-', after ? print(after) : '-'];
+      return was === is ? is : `${was} → ${is}`;
+    });
+    return cells.some((cell) => cell.includes('→')) ? [[printNumber(week), ...cells]] : [];
+  });
+}
+
+export function headEffect({ unit }: PlanEffect): string[] {
+  return ['week', 'sets', unit, 'min a day'];
+}
+
+/** A change that rounds to nothing is none. */
+function printDifference(
+  result: Result | undefined,
+  print: (value: number) => string,
+  unit: string,
+): string | undefined {
+  if (result?.value === undefined) return undefined;
+  const text = print(result.value);
+  return text === '0' ? undefined : `${text}${unit}`;
+}
+
+function suffix(text: string | undefined, end: string): string | undefined {
+  return text === undefined ? undefined : `${text}${end}`;
+}

@@ -1,0 +1,40 @@
+import type { MovementLine, PlanEntry } from '../model/entry.ts';
+import type { Load, SetGroup } from '../model/quantity.ts';
+import type { Written } from '../model/source.ts';
+import type { Renames } from './match-entries.ts';
+
+/** A plan as it would be written with today's names, so that both versions rest on the same definitions. */
+export function renamePlan(plan: PlanEntry, renames: Renames): PlanEntry {
+  const to = (kind: Parameters<Renames['find']>[0]) => (written: Written) => ({
+    ...written,
+    text: renames.find(kind, written.text),
+  });
+  const { place, follows } = plan;
+  return {
+    ...plan,
+    athletes: plan.athletes.map(to('athlete')),
+    ...(place && { place: to('place')(place) }),
+    ...(follows && { follows: to('plan')(follows) }),
+    days: plan.days.map((day) => ({
+      ...day,
+      blocks: day.blocks.map((block) => ({
+        ...block,
+        lines: block.lines.map((line) => renameLine(line, to('exercise'))),
+      })),
+    })),
+  };
+}
+
+function renameLine(line: MovementLine, to: (written: Written) => Written): MovementLine {
+  return {
+    ...line,
+    name: to(line.name),
+    cells: line.cells.map((cell) => ({ ...cell, sets: cell.sets.map((group) => renameGroup(group, to)) })),
+  };
+}
+
+function renameGroup(group: SetGroup, to: (written: Written) => Written): SetGroup {
+  const load: Load | undefined =
+    group.load?.kind === 'percent' && group.load.of ? { ...group.load, of: to(group.load.of) } : group.load;
+  return load === group.load ? group : { ...group, load: load! };
+}
