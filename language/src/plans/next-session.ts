@@ -13,7 +13,7 @@ import type { SessionRecord } from '../practice/athlete.ts';
 import { printBlocks } from '../printing/print-block.ts';
 import { indent } from '../printing/print-lines.ts';
 import { printPlain } from '../printing/print-quantity.ts';
-import { LAYOFF_SHARE, type LineContext, writeLine } from './next-line.ts';
+import { LAYOFF_SHARE, writeLine } from './next-line.ts';
 import {
   findAway,
   findGap,
@@ -22,8 +22,10 @@ import {
   type Gap,
   listPlans,
   type NextTurn,
+  nameAthlete,
 } from './next-turn.ts';
 import { findCourse } from './plan-calendar.ts';
+import type { LineContext } from './progress-line.ts';
 import { projectTurn } from './project-plan.ts';
 import { findSessionPlace, type SessionPlace } from './session-file.ts';
 
@@ -62,7 +64,7 @@ export function writeNextSession(
   const date = fromDayNumber(draft.day);
   const place = findSessionPlace(practice, athlete, date, options.fallback);
   if (!place) return { refused: 'There is no log to write the session in' };
-  const name = practice.athleteName(athlete);
+  const name = nameAthlete(practice, athlete);
   const header = ['session', date, ...(name ? [name] : []), ...(draft.at ? [`at ${draft.at}`] : [])].join(
     ' ',
   );
@@ -126,7 +128,7 @@ function draftFromPlan(works: SessionWorks, options: NextSessionOptions, next: N
     ...(plan.entry.place && { at: plan.entry.place.text }),
     slot: `${plan.name} week ${turn.week} day ${turn.day.number}`,
     notes: [...(away ? [away] : []), ...describeDeload(next), ...describeGap(gap), ...leftOut],
-    blocks: blocks.filter(({ lines }) => lines.length > 0),
+    blocks: blocks.flatMap(dropIdle),
   };
 }
 
@@ -179,6 +181,12 @@ function findReasonToLeaveOut(
   return line.purpose === 'test' && gap?.kind === 'layoff' ? `test ${name} left for later` : undefined;
 }
 
+/** A block in which only a warm-up is left is left out, and so is the warm-up of a movement that is. */
+function dropIdle(block: Block): Block[] {
+  if (block.kind === 'warmup' || block.kind === 'cooldown') return block.lines.length > 0 ? [block] : [];
+  return block.lines.some(({ purpose }) => purpose !== 'warmup') ? [block] : [];
+}
+
 function withNote(line: MovementLine, text: string): MovementLine {
   return { ...line, notes: [...line.notes, { text, span: line.span }] };
 }
@@ -208,7 +216,7 @@ function draftFromLastWeek(works: SessionWorks, options: NextSessionOptions): Dr
   const { athlete } = options;
   const today = toDayNumber(options.today);
   const newest = findLastSession(practice, athlete, Number.POSITIVE_INFINITY);
-  const name = practice.athleteName(athlete);
+  const name = nameAthlete(practice, athlete);
   if (!newest) return { refused: `${name || 'The athlete'} has neither a plan nor a session to go on from` };
   const source =
     practice
@@ -241,7 +249,7 @@ function draftFromLastWeek(works: SessionWorks, options: NextSessionOptions): Dr
     day,
     ...(source.entry.place && { at: source.entry.place.text }),
     notes: [...(away ? [away] : []), from, ...layoff, ...leftOut],
-    blocks: blocks.filter(({ lines }) => lines.length > 0),
+    blocks: blocks.flatMap(dropIdle),
   };
 }
 

@@ -40,6 +40,13 @@ export function listPlans(practice: Practice, athlete: string): Plan[] {
   });
 }
 
+/** How an athlete is spelt: as defined or logged, else as a plan is for; empty where nobody is named. */
+export function nameAthlete(practice: Practice, athlete: string): string {
+  const planned = listPlans(practice, athlete).flatMap(({ entry }) => entry.athletes);
+  const written = planned.find(({ text }) => foldName(text) === athlete);
+  return practice.athleteName(athlete) || (written?.text ?? '');
+}
+
 /** Where the last logged day stands in the course; -1 where none is logged. Days in turn come more than once a week. */
 function findLastDone(practice: Practice, athlete: string, plan: Plan, course: PlanCourse): number {
   const done = new Map<string, number>();

@@ -8,7 +8,8 @@ import { foldName } from '../text/names.ts';
 import { clamp, moveAmount, type TakenStep } from './line-steps.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 import type { ProjectedBlock, ProjectedDay, ProjectedLine, ProjectedSet } from './projected.ts';
-import { findTop, type LoadContext, resolveLoad } from './resolve-load.ts';
+import { findTop, resolveLoad } from './resolve-load.ts';
+import type { LoadContext } from './wanted-load.ts';
 import { takeTurn, type WeekLine } from './week-blocks.ts';
 
 export interface ProjectionOptions {
