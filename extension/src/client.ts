@@ -1,4 +1,5 @@
 import type { ExtensionContext, FileSystemWatcher, LogOutputChannel } from 'vscode';
+import { workspace } from 'vscode';
 import {
   LanguageClient,
   type LanguageClientOptions,
@@ -6,6 +7,7 @@ import {
   type ServerOptions,
   State,
   TransportKind,
+  type WorkspaceEdit,
 } from 'vscode-languageclient/node';
 import { type CustomRequests, WEEKS_CHANGED } from '../../server/src/messages.ts';
 import type { Explanations } from './explanations.ts';
@@ -18,6 +20,8 @@ export interface ClientSurroundings {
   readonly explanations: Explanations;
   readonly tellFailure: () => void;
   readonly refreshWeek: () => void;
+  /** A new server knows nothing of commits. */
+  readonly tellCommitted: () => Promise<void>;
 }
 
 /** The server bundle in a process of its own, spoken to over Node's IPC. Settings reach it when it asks for them. */
@@ -41,6 +45,11 @@ export class PlimsollClient extends LanguageClient {
       this.#told = true;
       this.#tellFailure();
     }
+  }
+
+  /** Makes a change that the server worked out; one undo takes it back. */
+  async applyEdit(edit: WorkspaceEdit): Promise<boolean> {
+    return workspace.applyEdit(await this.protocol2CodeConverter.asWorkspaceEdit(edit));
   }
 
   ask<Method extends keyof CustomRequests & string>(

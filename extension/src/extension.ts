@@ -1,6 +1,10 @@
 import { commands, type ExtensionContext, l10n, window, workspace } from 'vscode';
+import { COMMITTED_TEXT } from '../../server/src/messages.ts';
 import { type ClientSurroundings, PlimsollClient } from './client.ts';
 import { Explanations } from './explanations.ts';
+import { GitTexts } from './git-texts.ts';
+import { writeNextSession } from './next-session.ts';
+import { RevisionView } from './revision-view.ts';
 import { WeekStatus } from './week-status.ts';
 
 let client: PlimsollClient | undefined;
@@ -13,15 +17,30 @@ export async function activate(context: ExtensionContext): Promise<void> {
   );
   const week = new WeekStatus(async (params) => (await client?.ask('plimsoll/athleteWeek', params)) ?? null);
   const refreshWeek = () => week.refresh();
-  const surroundings = { context, log, files, explanations, tellFailure, refreshWeek };
+  const revisions = new RevisionView(
+    async (uri) => (await client?.ask('plimsoll/revision', { uri })) ?? null,
+  );
+  const git = new GitTexts(async (params) => client?.sendNotification(COMMITTED_TEXT, params));
+  git.onDidChange((uri) => revisions.refresh(uri));
+  const tellCommitted = () => git.tellAll();
+  const surroundings = { context, log, files, explanations, tellFailure, refreshWeek, tellCommitted };
   context.subscriptions.push(
     log,
     files,
     week,
+    revisions,
+    git,
     commands.registerCommand('plimsoll.newLog', newLog),
     commands.registerCommand('plimsoll.showLog', () => log.show()),
     commands.registerCommand('plimsoll.restartServer', () => restartClient(surroundings)),
+    commands.registerCommand('plimsoll.writeNextSession', () =>
+      writeNextSession({
+        ask: async (params) => (await client?.ask('plimsoll/nextSession', params)) ?? null,
+        apply: async (edit) => (await client?.applyEdit(edit)) ?? false,
+      }),
+    ),
     commands.registerCommand('plimsoll.explain', explanations.show, explanations),
+    commands.registerCommand('plimsoll.showRevision', (uri?: string) => revisions.show(uri)),
   );
   await startClient(surroundings);
 }
@@ -33,6 +52,7 @@ export async function deactivate(): Promise<void> {
 async function startClient(surroundings: ClientSurroundings): Promise<void> {
   client = new PlimsollClient(surroundings);
   await client.start().catch(() => undefined); // The client has told the coach and logged why.
+  await surroundings.tellCommitted();
 }
 
 /** A client that failed to start can be neither stopped nor started again, so there is a new one each time. */

@@ -1,7 +1,9 @@
 import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
 import { version } from '../package.json';
 import { runCheck } from './commands/check.ts';
+import { runCompare } from './commands/compare.ts';
 import { Misuse } from './commands/misuse.ts';
+import { runNext } from './commands/next.ts';
 import { runReport } from './commands/report.ts';
 
 /** The world around a command, so that tests can be it. */
@@ -16,12 +18,16 @@ export interface Terminal {
 
 const COMMANDS: Readonly<Record<string, (args: string[], terminal: Terminal) => Promise<number>>> = {
   check: runCheck,
+  compare: runCompare,
+  next: runNext,
   report: runReport,
 };
 
 const HELP = `plimsoll reads training logs in plain text (*.plim).
 
   plimsoll check [paths]    tells what is wrong in them
+  plimsoll compare [paths]  tells what changed since the last commit, and what it costs
+  plimsoll next [paths]     writes an athlete's next session
   plimsoll report [paths]   prints the numbers that the editor shows
   plimsoll <command> --help explains a command
   plimsoll --version
@@ -43,7 +49,9 @@ export async function runCommandLine(args: readonly string[], terminal: Terminal
   }
   const run = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (!run) {
-    terminal.writeError(`There is no command "${name}": it is check or report. See plimsoll --help\n`);
+    terminal.writeError(
+      `There is no command "${name}": it is check, compare, next or report. See plimsoll --help\n`,
+    );
     return 2;
   }
   try {

@@ -1,6 +1,6 @@
 /** The messages that server and editor exchange beyond the Language Server Protocol. It ships next to no code. */
 
-import type { Position, Range } from 'vscode-languageserver';
+import type { Position, Range, WorkspaceEdit } from 'vscode-languageserver';
 
 /** Which shown number is to be explained; also the one argument of the command `plimsoll.explain` behind a lens. */
 export interface ExplainParams {
@@ -25,10 +25,45 @@ export interface AthleteWeek {
   readonly detail: string;
 }
 
+/** Whose next session is to be written: the athlete's by name, else that of the one at a place. */
+export interface NextSessionParams {
+  /** Of the log in sight, or of a folder. */
+  readonly uri: string;
+  readonly position?: Position;
+  readonly athlete?: string;
+}
+
+export type NextSessionAnswer =
+  | {
+      readonly kind: 'written';
+      readonly edit: WorkspaceEdit;
+      /** Where the session begins once the edit is made. */
+      readonly uri: string;
+      readonly line: number;
+    }
+  | { readonly kind: 'choose'; readonly athletes: string[] }
+  | { readonly kind: 'refused'; readonly why: string };
+
+/** Why an editor has no committed text of a log: nobody trusted its folder, git is not there, and so on. */
+export type NoCommittedText = 'restricted' | 'no git' | 'no repository' | 'not committed';
+
+/** A log as it was last committed, or why that is not known. */
+export type CommittedTextParams = { readonly uri: string } & (
+  | { readonly text: string; readonly missing?: undefined }
+  | { readonly missing: NoCommittedText; readonly text?: undefined }
+);
+
+/** Tells the server how an open log was last committed: once when it is opened, and again when that may have changed. */
+export const COMMITTED_TEXT = 'plimsoll/committedText';
+
 /** Every custom request by its method, with what is sent and what comes back. */
 export interface CustomRequests {
   /** Answers Markdown, or null when the text has changed so that the number is no longer there. */
   'plimsoll/explain': { params: ExplainParams; result: string | null };
+  /** Answers null only where something failed. */
+  'plimsoll/nextSession': { params: NextSessionParams; result: NextSessionAnswer | null };
+  /** Answers Markdown: what changed in a log since it was last committed, and what it costs, or why that is not known. */
+  'plimsoll/revision': { params: { readonly uri: string }; result: string | null };
   /** Answers null where no athlete is, and until all logs are read. */
   'plimsoll/athleteWeek': { params: AthleteWeekParams; result: AthleteWeek | null };
 }

@@ -8,6 +8,8 @@ import {
 export interface Settings {
   readonly lenses: 'all' | 'blocks' | 'sessions' | 'none';
   readonly hints: boolean;
+  /** The plates of each side, among the hints. */
+  readonly plates: boolean;
   readonly formula: OneRepMaxFormula;
   readonly unit: 'kg' | 'lb';
 }
@@ -15,6 +17,7 @@ export interface Settings {
 export const DEFAULT_SETTINGS: Settings = {
   lenses: 'all',
   hints: true,
+  plates: false,
   formula: DEFAULT_FORMULA,
   unit: 'kg',
 };
@@ -31,6 +34,7 @@ export function readSettings(section: unknown): Settings {
   return {
     lenses: choose(read('lenses', 'show'), ['all', 'blocks', 'sessions', 'none'], DEFAULT_SETTINGS.lenses),
     hints: choose(read('hints', 'show'), [true, false], DEFAULT_SETTINGS.hints),
+    plates: choose(read('hints', 'plates'), [true, false], DEFAULT_SETTINGS.plates),
     formula: choose(read('estimatedMax', 'formula'), ONE_REP_MAX_FORMULA_IDS, DEFAULT_SETTINGS.formula),
     unit: choose(read('display', 'unit'), ['kg', 'lb'], DEFAULT_SETTINGS.unit),
   };

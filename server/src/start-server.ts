@@ -13,6 +13,7 @@ import {
   SemanticTokensRefreshRequest,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
+import { CommittedTexts } from './committed-texts.ts';
 import { DiagnosticReports } from './diagnostic-reports.ts';
 import { DiagnosticsPublisher } from './diagnostics-publisher.ts';
 import { provideCodeActions } from './features/code-actions.ts';
@@ -24,10 +25,19 @@ import { provideExplanation } from './features/explain.ts';
 import { FORMATTED_ON, provideFormatting, provideOnTypeFormatting } from './features/formatting.ts';
 import { provideHover } from './features/hover.ts';
 import { provideInlayHints } from './features/inlay-hints.ts';
+import { NEXT_SESSION_KIND, provideNextSession, provideNextSessionActions } from './features/next-session.ts';
+import { provideRevision } from './features/revision.ts';
 import { provideRewrites, REWRITE_KINDS } from './features/rewrites.ts';
 import type { FileStore } from './file-store.ts';
 import { LoadingProgress } from './loading-progress.ts';
-import { type ExplainParams, WEEKS_CHANGED } from './messages.ts';
+import {
+  COMMITTED_TEXT,
+  type CommittedTextParams,
+  type ExplainParams,
+  type NextSessionAnswer,
+  type NextSessionParams,
+  WEEKS_CHANGED,
+} from './messages.ts';
 import { NAVIGATION_CAPABILITIES, NAVIGATION_WORKSPACE, registerNavigation } from './navigation.ts';
 import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
 import type { Clock } from './today.ts';
@@ -52,6 +62,7 @@ export function startServer(
 ): void {
   const practice = createPractice();
   const works = new SessionWorks(practice);
+  const committed = new CommittedTexts();
   const settings = new Map<string, Promise<Settings>>();
   let client: InitializeParams['capabilities'] = {};
   let folders: readonly string[] = [];
@@ -120,7 +131,7 @@ export function startServer(
         completionProvider: COMPLETION_OPTIONS,
         codeLensProvider: {},
         inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: REWRITE_KINDS },
+        codeActionProvider: { codeActionKinds: [...REWRITE_KINDS, NEXT_SESSION_KIND] },
         documentFormattingProvider: true,
         documentRangeFormattingProvider: true,
         documentOnTypeFormattingProvider: { firstTriggerCharacter: FORMATTED_ON },
@@ -157,6 +168,7 @@ export function startServer(
   connection.onDidCloseTextDocument(({ textDocument }) => {
     settings.delete(textDocument.uri);
     forgetTokens(normalise(textDocument.uri));
+    committed.forget(normalise(textDocument.uri));
     ask(workspace.close(textDocument.uri));
   });
   connection.onDidChangeWatchedFiles(({ changes }) => ask(workspace.reread(changes.map(({ uri }) => uri))));
@@ -184,6 +196,7 @@ export function startServer(
     answer('fixes', params.textDocument.uri, (context, uri) => [
       ...provideCodeActions(context, uri, params),
       ...provideRewrites(context, uri, params),
+      ...provideNextSessionActions(context, uri, params),
     ]),
   );
   connection.onDocumentFormatting(({ textDocument }) =>
@@ -198,6 +211,17 @@ export function startServer(
   connection.onRequest('plimsoll/explain', (params: ExplainParams) =>
     answer('explanation', params.uri, (context, uri) => provideExplanation(context, uri, params)),
   );
+  connection.onRequest<NextSessionAnswer | null, unknown>(
+    'plimsoll/nextSession',
+    (params: NextSessionParams) =>
+      answer('next session', params.uri, (context, uri) => provideNextSession(context, uri, params)),
+  );
+  connection.onRequest('plimsoll/revision', ({ uri }: { readonly uri: string }) =>
+    answer('revision', uri, provideRevision),
+  );
+  connection.onNotification(COMMITTED_TEXT, (params: CommittedTextParams) => {
+    if (committed.set(normalise(params.uri), params)) refresh.schedule();
+  });
   const forgetTokens = registerNavigation(connection, {
     answer,
     answerForAll: (what, provide) => guard(what, () => provide(contextWith(pushedSettings))) ?? null,
@@ -232,7 +256,7 @@ export function startServer(
   }
 
   function contextWith(chosen: Settings): FeatureContext {
-    return { practice, works, workspace, settings: chosen, today: clock.today() };
+    return { practice, works, workspace, committed, settings: chosen, today: clock.today() };
   }
 
   async function answer<T>(

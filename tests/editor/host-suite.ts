@@ -100,6 +100,26 @@ const cases: Readonly<Record<string, () => Promise<void>>> = {
     assert.equal(library.getText(link!.targetSelectionRange), 'Back Squat');
   },
 
+  'behind the colon the sets of the last time are offered, and become the line': async () => {
+    const document = await openFile();
+    const [line, begun] = ['  Back Squat: ', '\nsession 2026-11-24 Quill Harrow\n  Back Squat: '];
+    const edit = new vscode.WorkspaceEdit();
+    edit.insert(document.uri, document.lineAt(document.lineCount - 1).range.end, begun);
+    assert.ok(await vscode.workspace.applyEdit(edit));
+    const position = document.lineAt(document.lineCount - 1).range.end;
+    assert.equal(position.character, line.length);
+    const { items } = await poll(
+      () => readCompletion(document, position, ' '),
+      (list) => list.items.length > 0,
+    );
+    const [first] = items;
+    assert.equal(first?.detail, 'as on 23 Nov');
+    const accepted = new vscode.WorkspaceEdit();
+    accepted.replace(document.uri, toReplaced(first!), String(first!.insertText));
+    assert.ok(await vscode.workspace.applyEdit(accepted));
+    assert.equal(document.lineAt(position.line).text, '  Back Squat: 3x5 @ 80 kg');
+  },
+
   'the extension adds its commands': async () => {
     const commands = await vscode.commands.getCommands(true);
     const missing = ['plimsoll.newLog', 'plimsoll.showLog', 'plimsoll.restartServer'].filter(
@@ -187,6 +207,21 @@ async function rename(
   } catch (reason) {
     return String(reason);
   }
+}
+
+async function readCompletion(
+  document: vscode.TextDocument,
+  position: vscode.Position,
+  trigger: string,
+): Promise<vscode.CompletionList> {
+  const command = 'vscode.executeCompletionItemProvider';
+  return vscode.commands.executeCommand<vscode.CompletionList>(command, document.uri, position, trigger);
+}
+
+/** What an item of a completion list replaces. */
+function toReplaced({ range }: vscode.CompletionItem): vscode.Range {
+  assert.ok(range);
+  return range instanceof vscode.Range ? range : range.replacing;
 }
 
 async function readHover(document: vscode.TextDocument, position: vscode.Position): Promise<string> {

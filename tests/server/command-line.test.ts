@@ -162,7 +162,7 @@ describe('report', () => {
 
 describe('misuse ends with 2 and a sentence', () => {
   test.each([
-    [['chek'], 'There is no command "chek": it is check or report. See plimsoll --help'],
+    [['chek'], 'There is no command "chek": it is check, compare, next or report. See plimsoll --help'],
     [['check', 'gone'], 'There is no file or folder "gone".'],
     [['check', 'empty'], 'There is no log (*.plim) in "empty".'],
     [

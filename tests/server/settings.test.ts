@@ -5,11 +5,17 @@ import { expect, test } from 'vitest';
 test('choices are taken as they come', () => {
   const section = {
     lenses: { show: 'blocks' },
-    hints: { show: false },
+    hints: { show: false, plates: true },
     estimatedMax: { formula: 'wathan' },
     display: { unit: 'lb' },
   };
-  expect(readSettings(section)).toEqual({ lenses: 'blocks', hints: false, formula: 'wathan', unit: 'lb' });
+  expect(readSettings(section)).toEqual({
+    lenses: 'blocks',
+    hints: false,
+    plates: true,
+    formula: 'wathan',
+    unit: 'lb',
+  });
 });
 
 test.each([[undefined], [null], ['noise'], [{}], [{ lenses: null, hints: 7, display: { unit: 'stone' } }]])(

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { type ClientOptions, TestClient } from './support/start-client.ts';
+import { type ClientOptions, FOLDER, TestClient } from './support/start-client.ts';
 
 const clients: TestClient[] = [];
 
@@ -197,6 +197,27 @@ describe('lenses', () => {
     expect(await client.explain('a.plim', 3, 'block')).toBeNull();
   });
 
+  test('of a plan are shown, and its next session is written on request', async () => {
+    const plan = `${athletes}plan Ebb\n  for Quill Harrow\n  starts 2026-11-23\n  weeks 2\n  day 1\n    Push-up: 10 | 12\n`;
+    const client = await start({ files: { 'plans.plim': plan } });
+    await client.open(
+      'a.plim',
+      log('2026-11-23', 'Push-up: 10').replace('Harrow', 'Harrow, Ebb week 1 day 1'),
+    );
+    await client.open('plans.plim', plan);
+    await expect
+      .poll(() => client.lenses('plans.plim'))
+      .toContainEqual(expect.stringContaining('week 1: 10'));
+    const uri = `${FOLDER}a.plim`;
+    const answer = await client.request('plimsoll/nextSession', { uri, position: { line: 0, character: 0 } });
+    expect(answer).toMatchObject({ kind: 'written', uri, line: 3 });
+    expect(JSON.stringify(answer)).toContain(
+      'session 2026-11-30 Quill Harrow, Ebb week 2 day 1\\n  Push-up: 12',
+    );
+    const actions = await client.actions('a.plim', 'session', ['source.nextSession']);
+    expect(actions.map(({ title }) => title)).toEqual(['Write the next session of Quill Harrow: 2026-11-30']);
+  });
+
   test('are asked for again when another file brings history, and at midnight', async () => {
     const client = await start({ files: { 'athletes.plim': athletes } });
     await client.open('b.plim', log('2026-11-09', ...rounds('2:00, 2:00')));
@@ -222,6 +243,28 @@ test('a hover answers before and after all files are read', async () => {
   const client = await start({ files: { 'athletes.plim': athletes } });
   await client.open('a.plim', log('2026-11-02', 'Back Squat: 5 @ 100 kg'));
   expect(await client.hover('a.plim', 2, 20)).toBe('**100 kg = 220.5 lb**');
+});
+
+test('a line is completed from a session in another file, and an edit counts at once', async () => {
+  const client = await start({
+    files: { 'athletes.plim': athletes, 'a.plim': log('2026-11-02', 'Back Squat: 5 @ 100 kg') },
+  });
+  await client.open('b.plim', log('2026-11-09', 'Back Squat: '));
+  const ask = async () => {
+    const list = await client.request<{ items: { label: string; detail?: string }[] }>(
+      'textDocument/completion',
+      {
+        textDocument: { uri: 'file:///practice/b.plim' },
+        position: { line: 1, character: 14 },
+        context: { triggerKind: 2, triggerCharacter: ' ' },
+      },
+    );
+    return list.items[0];
+  };
+  await expect.poll(ask).toMatchObject({ label: '5 @ 100 kg', detail: 'as on 2 Nov' });
+  await client.open('a.plim');
+  await client.type('a.plim', '100 kg', '105 kg');
+  expect(await ask()).toMatchObject({ label: '5 @ 105 kg' });
 });
 
 test('a fix changes the very version that it was offered for', async () => {
@@ -268,4 +311,25 @@ test('a request that fails is answered with nothing, is logged, and harms no oth
   expect(await client.request('textDocument/hover', { textDocument })).toBeNull();
   await expect.poll(() => client.log).toEqual([expect.stringContaining('No hover: TypeError')]);
   expect(await client.hover('a.plim', 2, 20)).toContain('100 kg');
+});
+
+test('what an editor tells of the last commit is set against what it holds, until it closes the file', async () => {
+  const plan = (sets: string): string => `plan Ebb\n  weeks 2\n  day 1\n    Back Squat: ${sets} @ 60 kg\n`;
+  const client = await start({ files: { 'athletes.plim': athletes } });
+  await client.open('a.plim', plan('4x5'));
+  const uri = 'file:///practice/a.plim';
+  const refreshed = client.refreshes.lenses;
+  await client.notify('plimsoll/committedText', { uri, text: plan('3x5') });
+  const lens = expect.stringContaining('since HEAD: +1 set, +300 kg a week');
+  await expect.poll(() => client.lenses('a.plim')).toContainEqual(lens);
+  await expect.poll(() => client.refreshes.lenses).toBeGreaterThan(refreshed);
+  expect(await client.request('plimsoll/revision', { uri })).toContain(
+    '- day 1\n  - Back Squat: 3x5 → 4x5 @ 60 kg\n',
+  );
+  await client.notify('plimsoll/committedText', { uri, missing: 'restricted' });
+  await expect.poll(() => client.lenses('a.plim')).not.toContainEqual(lens);
+  expect(await client.hover('a.plim', 1, 7)).toContain('Restricted Mode');
+  await client.close('a.plim');
+  await client.open('a.plim', plan('4x5'));
+  expect(await client.hover('a.plim', 1, 7)).not.toContain('Restricted Mode');
 });

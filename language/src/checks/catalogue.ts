@@ -55,6 +55,9 @@ export const CHECKS = {
   vocabulary: warning('The word is none of those that this line takes.'),
   'tempo-form': error('A tempo has three or four phases such as 3-1-X-0.'),
   'range-order': error('A range goes from the lower to the higher number.'),
+  'merge-conflict': error(
+    'Git left two versions of the same lines, and both are counted until one is chosen.',
+  ),
   // Blocks
   'round-count': warning('In a block with rounds each number stands for one round.'),
   'time-count': warning('Each round has one time, or ? for one that was not taken.'),

@@ -15,8 +15,10 @@ import {
   type FileProblem,
 } from './check-calendar.ts';
 import { checkLayoff, checkMaxTest, checkPain, checkYouth } from './check-cautions.ts';
+import { checkConflict } from './check-conflict.ts';
 import type { CheckContext } from './check-context.ts';
 import { checkDefinedTwice } from './check-definitions.ts';
+import { checkHeavy } from './check-heavy.ts';
 import { checkLoadJump } from './check-load-jump.ts';
 import { checkNames } from './check-names.ts';
 import { checkNoLoad } from './check-no-load.ts';
@@ -35,7 +37,13 @@ export type { FileProblem } from './check-calendar.ts';
 type Check<E extends Entry> = (entry: E, context: CheckContext) => Iterable<Problem>;
 
 /** What rests on an entry and on definitions: for every entry, and for some kinds beside that. */
-const EVERY: readonly Check<Entry>[] = [checkNames, checkStrays, checkDefinedTwice, checkOneOrTwo];
+const EVERY: readonly Check<Entry>[] = [
+  checkNames,
+  checkStrays,
+  checkDefinedTwice,
+  checkOneOrTwo,
+  checkHeavy,
+];
 const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, { kind: K }>>[] } = {
   athlete: [checkYouth],
   plan: [checkPlace, checkOneBar, checkAvoid, checkPlan],
@@ -110,10 +118,13 @@ function place(entryLine: number, problems: readonly Problem[]): FileProblem[] {
   return problems.map((problem) => ({ entryLine, problem }));
 }
 
-/** Without what is ignored, in order of place. */
+/** With what a merge left, without what is ignored, in order of place. */
 function arrange(file: ReadFile, found: readonly FileProblem[]): FileProblem[] {
   const ignored = listIgnored(file);
-  return found
+  const conflicts = checkConflict(file);
+  // A marker is no line of the notation: nothing else is said of it.
+  const markers = new Set(conflicts.map(lineOf));
+  return [...found.filter((each) => !markers.has(lineOf(each))), ...conflicts]
     .filter((each) => !ignored.get(lineOf(each))?.has(each.problem.code))
     .sort((a, b) => lineOf(a) - lineOf(b) || a.problem.span.start - b.problem.span.start);
 }

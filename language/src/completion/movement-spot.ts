@@ -44,6 +44,7 @@ export function readMovementSpot(spot: Spot): MovementSpot {
   const last = trainee && findLast(findHistory(practice, trainee), key, preparing);
   const day = findPlannedDay(spot);
   const line = findPlannedLine(spot, day, key, preparing);
+  const place = findSpotPlace(spot);
   const planned = trainee && day && line && writePlanned(spot, trainee, day, line);
   const setNumber = behind.filter(({ start, keyword }) => start >= cellStart && keyword === ',').length;
   return {
@@ -60,7 +61,7 @@ export function readMovementSpot(spot: Spot): MovementSpot {
     cellStart,
     wishes: {
       movement: practice.findMovement(text),
-      place: findSpotPlace(spot),
+      place,
       last: last ? turnTo(listLoads(last.cell), setNumber) : [],
       lastDay: last && printDay(last.record.date, trainee?.date ?? spot.options.today),
       planned: planned ? turnTo(listLoads(planned), setNumber) : [],

@@ -1,4 +1,5 @@
-import { addDays, daysBetween, type IsoDate, toDayNumber } from '../calendar/iso-date.ts';
+import { addDays, type IsoDate, toDayNumber } from '../calendar/iso-date.ts';
+import { findNextTurn, type NextTurn } from '../plans/next-turn.ts';
 import type { Plan } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
@@ -8,6 +9,8 @@ import { endOfWord, restAfter, type Spot } from './spot.ts';
 
 /** At most so many athletes have a whole header of their own. */
 const MOST_HEADERS = 6;
+/** So many of a file's last entries tell whose file it is. */
+const LAST_ENTRIES = 100;
 
 /**
  * The next session of each athlete, those of this file first: `session 2026-11-24 Name at Place, Plan week 3 day 2`,
@@ -32,7 +35,7 @@ export function listSessionHeaders(spot: Spot): Offer[] {
 function listAthletes({ practice, uri }: Spot): string[] {
   const entries = practice.file(uri)?.model.entries ?? [];
   const keys = new Set<string>();
-  for (const { entry } of entries.toReversed()) {
+  for (const { entry } of entries.slice(-LAST_ENTRIES).reverse()) {
     if (entry.kind === 'session') {
       const names = entry.athletes.map(({ text }) => foldName(text));
       if (names.length === 1) keys.add(practice.resolveAthlete(names[0]!));
@@ -63,7 +66,7 @@ function describeSession(
   date: IsoDate,
 ): { text: string; plan?: string } {
   const name = practice.athleteName(athlete);
-  const next = findNextDay(practice, athlete, date);
+  const next = findNextTurn(practice, athlete, toDayNumber(date));
   const lastPlace = practice
     .sessionsOf(athlete)
     .findLast(({ day, entry }) => day <= toDayNumber(date) && entry.place)?.entry.place?.text;
@@ -71,52 +74,12 @@ function describeSession(
   const who = name === '' ? '' : ` ${name}`;
   const where = place === undefined ? '' : ` at ${place}`;
   if (!next) return { text: `${who}${where}` };
-  return {
-    text: `${who}${where}, ${next.plan.name} week ${next.week} day ${next.day}`,
-    plan: next.plan.name,
-  };
+  return { text: `${who}${where}, ${printTurn(next)}`, plan: next.plan.name };
 }
 
-interface NextDay {
-  readonly plan: Plan;
-  readonly week: number;
-  readonly day: number;
-}
-
-/** The day of an athlete's plan behind the last one done; at its beginning the week by the calendar. */
-export function findNextDay(practice: Practice, athlete: string, date: IsoDate): NextDay | undefined {
-  const records = practice.sessionsOf(athlete).filter(({ day }) => day <= toDayNumber(date));
-  const plans = practice
-    .allPlans()
-    .filter(({ entry }) =>
-      entry.athletes.some(({ text }) => practice.resolveAthlete(foldName(text)) === athlete),
-    )
-    .filter(({ entry }) => entry.days.length > 0);
-  const found = plans.flatMap((plan) => {
-    const last = records.findLast(
-      ({ entry }) => entry.plan && practice.findPlan(entry.plan.name.text) === plan,
-    );
-    const next = last?.entry.plan ? goOn(plan, last.entry.plan) : begin(plan, date);
-    return next ? [{ ...next, since: last?.day ?? toDayNumber(plan.entry.starts?.date ?? date) }] : [];
-  });
-  return found.sort((a, b) => b.since - a.since)[0];
-}
-
-function goOn(plan: Plan, { week = 1, day }: { week?: number; day?: number }): NextDay | undefined {
-  const numbers = plan.entry.days.map(({ number }) => number);
-  const at = day === undefined ? -1 : numbers.indexOf(day);
-  const isLast = at === numbers.length - 1;
-  const nextWeek = isLast ? week + 1 : week;
-  if (nextWeek > (plan.entry.weeks?.count ?? nextWeek)) return undefined;
-  return { plan, week: nextWeek, day: numbers[isLast ? 0 : at + 1]! };
-}
-
-function begin(plan: Plan, date: IsoDate): NextDay | undefined {
-  const starts = plan.entry.starts?.date;
-  const days = starts ? daysBetween(starts, date) : -1;
-  const week = Math.floor(days / 7) + 1;
-  if (days < 0 || week > (plan.entry.weeks?.count ?? week)) return undefined;
-  return { plan, week, day: plan.entry.days[0]!.number };
+/** `Low Tide week 2 day 1`. */
+function printTurn({ plan, turn }: NextTurn): string {
+  return `${plan.name} week ${turn.week} day ${turn.day.number}`;
 }
 
 /** Within a session's header: its date, its athletes, its place, its plan and that plan's week and day. */
@@ -238,10 +201,9 @@ function completePlanDay(spot: Spot, behindComma: number): Offers | undefined {
 function listNextDay({ practice, placed, options }: Spot): Offer[] {
   const entry = placed?.entry.kind === 'session' ? placed.entry : undefined;
   const athlete = practice.resolveAthlete(foldName(entry?.athletes[0]?.text ?? ''));
-  const next = findNextDay(practice, athlete, entry?.date?.date ?? options.today);
+  const next = findNextTurn(practice, athlete, toDayNumber(entry?.date?.date ?? options.today));
   if (!next) return [];
-  const { plan, week, day } = next;
-  return [{ label: `${plan.name} week ${week} day ${day}`, kind: 'plan', detail: 'the next day' }];
+  return [{ label: printTurn(next), kind: 'plan', detail: 'the next day' }];
 }
 
 function listWeeks(plan: Plan | undefined): Offer[] {

@@ -76,7 +76,10 @@ function offerCell(spot: Spot, movement: MovementSpot): Offers | undefined {
     return undefined;
   const { trainee, planned, last, name } = movement;
   const offers: Offer[] = [];
-  if (planned) offers.push({ label: planned.text, kind: 'sets', detail: `as planned, week ${planned.week}` });
+  if (planned) {
+    const words = planned.reasons.join('\n');
+    offers.push({ label: planned.text, kind: 'sets', detail: `as planned, week ${planned.week}`, words });
+  }
   const asLast = last && writeLast(last, spot.block);
   if (asLast) {
     const day = printDay(last.record.date, trainee?.date ?? spot.options.today);

@@ -9,7 +9,7 @@ export interface PlanLink {
   readonly uri: string;
   readonly line: number;
   readonly column: number;
-  /** `Winter Base, day 1 Squat`. */
+  /** `Wicker Base, day 1 Squat`. */
   readonly text: string;
 }
 

@@ -4,7 +4,7 @@ import { printLoad, printWrittenMass } from './print-load.ts';
 import { printPlain } from './print-quantity.ts';
 import { printSetGroup } from './print-sets.ts';
 
-/** `athlete Ida Brandt` and what is known of body, maxes, goals and limits. */
+/** `athlete Ivo Brundt` and what is known of body, maxes, goals and limits. */
 export function printAthlete(entry: AthleteEntry): string[] {
   return [
     ...printProperty('athlete', entry.name?.text ?? ''),

@@ -4,7 +4,7 @@ import { indent, printList, printProperty, textsOf } from './print-lines.ts';
 import { printWrittenMass } from './print-load.ts';
 import { printPlain } from './print-quantity.ts';
 
-/** `place Heron Loft` and its inventory. */
+/** `place Herne Loft` and its inventory. */
 export function printPlace(entry: PlaceEntry): string[] {
   return [
     ...printProperty('place', entry.name?.text ?? ''),

@@ -3,7 +3,7 @@ import { printBlocks } from './print-block.ts';
 import { indent, printList, printNotes, printProperty, textsOf } from './print-lines.ts';
 import { printPlain } from './print-quantity.ts';
 
-/** `plan Winter Base`, its settings, its notes and its days. */
+/** `plan Wicker Base`, its settings, its notes and its days. */
 export function printPlan(entry: PlanEntry): string[] {
   const { starts, weeks, alternate, trainingMax } = entry;
   return [

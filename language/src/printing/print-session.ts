@@ -4,7 +4,7 @@ import { indent, printNotes, printProperty, printReason, textsOf } from './print
 import { printWrittenMass } from './print-load.ts';
 import { printPlain, printTime } from './print-quantity.ts';
 
-/** `session 2026-11-17 07:10 Nora | Tomas at Heron Loft, Winter Base week 2 day 1`. */
+/** `session 2026-11-17 07:10 Nell | Tibor at Herne Loft, Wicker Base week 2 day 1`. */
 export function printSessionHeader(entry: SessionEntry): string {
   const { date, clock, athletes, place, plan } = entry;
   const header = [

@@ -42,10 +42,10 @@ export function describeAthleteWeek(
     text: `${name === '' ? '' : `${name} · `}${nameWeek(week.week, thisWeek)}${isNow ? ' so far' : ''}: ${facts.filter(Boolean).join(', ')}`,
     detail: changes
       .filter(({ percent }) => percent !== undefined)
-      .map(({ percent, before, soFar }) => {
+      .map(({ percent, before, soFar, atLeast }) => {
         const marks = before.marks.length > 0 ? ` (${before.marks.join(', ')})` : '';
         const until = soFar ? ' to the same weekday' : '';
-        return `${printChange(percent!)} ${nameWeek(before.week, week.week)}${marks}${until}`;
+        return `${printChange(percent!, atLeast)} ${nameWeek(before.week, week.week)}${marks}${until}`;
       })
       .join(', '),
   };

@@ -105,7 +105,7 @@ function describeDrift(
   const day = printDay(same.record.date, work.record.date);
   const weighed = work.bodyMass?.grams !== works.of(same.record).bodyMass?.grams;
   return {
-    text: `${printChange(percent)} ${day}`,
+    text: `${printChange(percent, density.bound === 'at least' || earlier.bound === 'at least')} ${day}`,
     result: toResult({
       value: percent,
       unit: '%',

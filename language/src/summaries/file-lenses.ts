@@ -3,6 +3,7 @@ import { describeBlock } from './block-lens.ts';
 import type { Lens, LensOptions, LineHint } from './lens.ts';
 import { describeHints, describeMaxes } from './line-lens.ts';
 import { describePlan, describePlanHints } from './plan-lens.ts';
+import { describeRoundHints } from './round-hints.ts';
 import { describeSession } from './session-lens.ts';
 
 /** All lenses of one file, from top to bottom. */
@@ -30,7 +31,7 @@ export function describeLenses(works: SessionWorks, uri: string, options: LensOp
   return lenses.sort((a, b) => a.line - b.line);
 }
 
-/** In a group each athlete has a headline; the lens shows the first fact of each. */
+/** In a group each athlete has a headline; the lens shows the last fact of each: density, score or sum. */
 function describeGroupBlock(
   works: SessionWorks,
   records: ReturnType<SessionWorks['practice']['recordsOf']>,
@@ -55,8 +56,9 @@ export function describeFileHints(works: SessionWorks, uri: string, options: Len
   return (works.practice.file(uri)?.model.entries ?? []).flatMap((placed) => {
     if (placed.entry.kind === 'plan') return describePlanHints(works, placed, options);
     const records = works.practice.recordsOf(uri, placed);
-    if (placed.entry.kind !== 'session' || records.length !== 1) return [];
-    return describeHints(works, works.of(records[0]!), options).map(({ entryLine, ...hint }) => ({
+    if (placed.entry.kind !== 'session') return [];
+    const changes = records.length === 1 ? describeHints(works, works.of(records[0]!), options) : [];
+    return [...describeRoundHints(placed.entry), ...changes].map(({ entryLine, ...hint }) => ({
       ...hint,
       line: placed.line + entryLine,
     }));

@@ -46,13 +46,14 @@ export function describeMaxes(
 
 export function printMax({ result, added, setNumber, series }: DayMax, unit: MassUnit): string {
   const shown = (value: number): string =>
-    printNumber(fromGrams(value * 1000, unit), Math.abs(value) < 30 ? 1 : 0);
+    // A load that was lifted, or failed, is known to the plate; an estimate is not.
+    printNumber(fromGrams(value * 1000, unit), result.spread ? (Math.abs(value) < 30 ? 1 : 0) : 2);
   const value = result.value!;
   const body = added ? `bw${value < 0 ? '-' : '+'}` : '';
   const spread = result.spread
     ? ` (${shown(result.spread.low)} to ${shown(result.spread.high)} by formula)`
     : '';
-  const what = result.method === 'true-single' ? '1RM' : 'e1RM';
+  const what = result.method === 'true-single' && result.bound === 'exact' ? '1RM' : 'e1RM';
   const lead = result.bound === 'at least' ? 'at least ' : '';
   const hand = series.perHand ? ' a hand' : '';
   const rough = result.remark ? `, ${result.remark}` : '';
@@ -70,15 +71,17 @@ function describeSince(
   const records = works.practice.sessionsOf(record.athlete);
   for (let index = works.practice.indexOf(record) - 1; index >= 0; index--) {
     const earlier = records[index]!;
+    const then = works.of(earlier);
     const before = works
-      .maxesOf(works.of(earlier), options.formula)
+      .maxesOf(then, options.formula)
       .find((candidate) => candidate.series.key === max.series.key);
     if (!before || before.result.bound !== max.result.bound) continue;
     const change = fromGrams((max.result.value! - before.result.value!) * 1000, unit);
     const decimals = Math.abs(max.result.value!) < 30 ? 1 : 0;
     const text = printSigned(change, decimals);
     const day = printDay(earlier.date, record.date);
-    return text === '0' ? `same as ${day}` : `${text} since ${day}`;
+    const weighed = max.added && then.bodyMass?.grams !== works.of(record).bodyMass?.grams;
+    return `${text === '0' ? `same as ${day}` : `${text} since ${day}`}${weighed ? ', another weigh-in' : ''}`;
   }
   return undefined;
 }

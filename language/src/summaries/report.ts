@@ -5,13 +5,21 @@ import { compareWeeks, findFirst, startDayOf, type WeekMark } from '../measures/
 import { toWorkResults } from '../measures/work-results.ts';
 import { foldName } from '../text/names.ts';
 import { describeBlock } from './block-lens.ts';
+import { describeDone } from './done-against-planned.ts';
 import type { LensOptions } from './lens.ts';
 import { describeMaxes } from './line-lens.ts';
 import { describeBalance } from './report-balance.ts';
 import { explainAll, type ReportFact } from './report-fact.ts';
 import { describeLoad } from './report-load.ts';
-import { describeSession, explainSession, printSum, toWeekResult, unitFor } from './session-lens.ts';
-import { count, joinFacts, printChange } from './words.ts';
+import {
+  describeSession,
+  explainSession,
+  printSum,
+  printWeekChanges,
+  toWeekResult,
+  unitFor,
+} from './session-lens.ts';
+import { count, joinFacts } from './words.ts';
 
 export interface ReportSession extends ReportFact {
   readonly date: IsoDate;
@@ -72,7 +80,6 @@ function findStart(works: SessionWorks, athlete: string, options: ReportOptions)
 function reportWeek(works: SessionWorks, athlete: string, start: number, options: ReportOptions): ReportWeek {
   const { week, changes } = compareWeeks(works.practice, works, athlete, start, options.today);
   const unit = unitFor(works, athlete, options);
-  const change = changes.find(({ percent }) => percent !== undefined);
   const name = printIsoWeek(week.week);
   return {
     of: name,
@@ -82,8 +89,7 @@ function reportWeek(works: SessionWorks, athlete: string, start: number, options
       count(week.sessions.length, 'session'),
       count(week.total.sets, 'working set'),
       printSum(week.total, unit),
-      change &&
-        `${change.soFar ? 'so far ' : ''}${printChange(change.percent!)} week ${change.before.week.week}`,
+      printWeekChanges(week, changes),
     ]),
     numbers: explainAll([...toWorkResults(week.total), ...changes.map((made) => toWeekResult(week, made))]),
     balance: describeBalance(works, week, changes[0], unit, options),
@@ -103,7 +109,7 @@ function reportSession(works: SessionWorks, work: SessionWork, options: ReportOp
     uri: record.uri,
     line: record.line + 1,
     text: session.text,
-    numbers: explainAll(explainSession(work)),
+    numbers: explainAll([...explainSession(work), ...(describeDone(works, record)?.results ?? [])]),
     blocks: entry.blocks.flatMap((block): ReportFact[] => {
       const lens = describeBlock(works, work, block, options);
       const of = [block.letter, block.kind].filter((part) => part !== undefined).join(' ');

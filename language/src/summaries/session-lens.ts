@@ -17,6 +17,7 @@ import type { SessionRecord } from '../practice/athlete.ts';
 import { printMinutes } from '../units/duration.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
+import { describeDone } from './done-against-planned.ts';
 import type { Lens, LensOptions } from './lens.ts';
 import { count, joinFacts, printChange, printKilograms } from './words.ts';
 
@@ -27,11 +28,12 @@ export function describeSession(
   options: LensOptions,
 ): Omit<Lens, 'line'> {
   const { entry } = records[0]!;
+  const done = records.length === 1 ? describeDone(works, records[0]!) : undefined;
   if (entry.missed) {
     return {
       kind: 'session',
-      text: joinFacts([`missed${entry.missed.reason ? `: ${entry.missed.reason}` : ''}`]),
-      results: [],
+      text: joinFacts([`missed${entry.missed.reason ? `: ${entry.missed.reason}` : ''}`, done?.text]),
+      results: done?.results ?? [],
     };
   }
   const parts = records.map((record) => works.of(record));
@@ -42,11 +44,12 @@ export function describeSession(
   const text = joinFacts([
     ...describeUnknowns(entry, work.record.index),
     work.lasted === undefined ? undefined : printMinutes(work.lasted, 0),
-    work.total.sets > 0 ? count(work.total.sets, 'working set') : undefined,
+    done?.text ?? (work.total.sets > 0 ? count(work.total.sets, 'working set') : undefined),
     printSum(work.total, unit),
     options.complete ? week?.text : 'history loading…',
   ]);
-  return { kind: 'session', text, results: [...explainSession(work), ...(week?.results ?? [])] };
+  const results = [...explainSession(work), ...(done?.results ?? []), ...(week?.results ?? [])];
+  return { kind: 'session', text, results };
 }
 
 /** Every number of a session, explained. */
@@ -137,7 +140,7 @@ function describeSkipped(block: Block, index: number): string[] {
   });
 }
 
-/** The week so far, or the whole one, against the last trained week; shown once, at the last session of the week. */
+/** The week so far, or the whole one, against the last trained week; shown once, at the last session done in the week. */
 function describeWeek(
   works: SessionWorks,
   record: SessionRecord,
@@ -146,20 +149,30 @@ function describeWeek(
   const { practice } = works;
   const records = practice.sessionsOf(record.athlete);
   const nextWeek = findFirst(records, startDayOf(record.day) + 7);
-  const last = records[nextWeek - 1];
+  const last = records.slice(0, nextWeek).findLast(({ entry }) => !entry.missed);
   if (!last || last.entry !== record.entry || last.line !== record.line || last.uri !== record.uri)
     return undefined;
   // A session dated after today belongs to no week so far.
   if (record.day > toDayNumber(options.today)) return undefined;
   const { week, changes } = compareWeeks(practice, works, record.athlete, record.day, options.today);
   const said = changes.filter(({ percent }) => percent !== undefined);
+  const text = printWeekChanges(week, changes);
+  return text === undefined
+    ? undefined
+    : {
+        text: `week ${week.week.week}${printMarks(week)} ${text}`,
+        results: said.map((change) => toWeekResult(week, change)),
+      };
+}
+
+/** `so far 4 % over week 46`, `64 % over week 42 (deload), 1 % under week 41`; undefined with nothing to compare. */
+export function printWeekChanges(week: WeekWork, changes: readonly WeekChange[]): string | undefined {
+  const said = changes.filter(({ percent }) => percent !== undefined);
   if (said.length === 0) return undefined;
-  const soFar = said[0]!.soFar ? ' so far' : '';
-  const parts = said.map((change) => `${printChange(change.percent!)} week ${nameWeek(change.before, week)}`);
-  return {
-    text: `week ${week.week.week}${printMarks(week)}${soFar} ${parts.join(', ')}`,
-    results: said.map((change) => toWeekResult(week, change)),
-  };
+  const parts = said.map(
+    ({ percent, atLeast, before }) => `${printChange(percent!, atLeast)} week ${nameWeek(before, week)}`,
+  );
+  return `${said[0]!.soFar ? 'so far ' : ''}${parts.join(', ')}`;
 }
 
 /** `46`, `46 (deload)`, and with its year where that is another: `52 of 2025`. */

@@ -21,11 +21,12 @@ export function printKilograms(kilograms: number, unit: MassUnit, decimals = 0):
   return `${printNumber(fromGrams(kilograms * 1000, unit), decimals)} ${unit}`;
 }
 
-/** `6 % over`, `4 % under`, `level with`: how a number stands to an earlier one. */
-export function printChange(percent: number): string {
+/** `6 % over`, `4 % under`, `level with`, `at least 6 % over`: how a number stands to an earlier one. */
+export function printChange(percent: number, atLeast = false): string {
   const rounded = Math.round(percent);
-  if (rounded === 0) return 'level with';
-  return `${Math.abs(rounded)} % ${rounded > 0 ? 'over' : 'under'}`;
+  const lead = atLeast ? 'at least ' : '';
+  if (rounded === 0) return `${lead}level with`;
+  return `${lead}${Math.abs(rounded)} % ${rounded > 0 ? 'over' : 'under'}`;
 }
 
 /** Facts of a lens, the unknown first, four at most. */

@@ -177,7 +177,7 @@ function scanItemsThenText(line: string, from: number, end: number, before?: Sca
   return [...scanItems(line, from, comma + 1, { before }), ...textToken('TEXT', line, comma + 1, end)];
 }
 
-/** `2026-11-17 07:10 Ida | Tomas at Heron Loft, Winter Base week 2 day 1`. */
+/** `2026-11-17 07:10 Ivo | Tibor at Herne Loft, Wicker Base week 2 day 1`. */
 function scanSessionHeader(line: string, from: number, end: number): ScannedToken[] {
   const [when = '', date = ''] = SESSION_TIME.exec(line.slice(from, end)) ?? [];
   const tokens: ScannedToken[] = [];

@@ -4,6 +4,7 @@ import type { Span } from '@plimsoll/language/model/source';
 import type { Practice } from '@plimsoll/language/practice/practice';
 import type { LensOptions } from '@plimsoll/language/summaries/lens';
 import type { Range } from 'vscode-languageserver';
+import type { CommittedTexts } from '../committed-texts.ts';
 import type { Settings } from '../settings.ts';
 import type { Workspace } from '../workspace.ts';
 
@@ -12,6 +13,8 @@ export interface FeatureContext {
   readonly practice: Practice;
   readonly works: SessionWorks;
   readonly workspace: Pick<Workspace, 'complete' | 'versionOf' | 'textOf' | 'toClientUri' | 'complaintAbout'>;
+  /** How logs were last committed, where an editor tells it. */
+  readonly committed?: Pick<CommittedTexts, 'find'>;
   readonly settings: Settings;
   readonly today: IsoDate;
 }

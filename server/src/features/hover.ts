@@ -5,6 +5,7 @@ import { joinParagraphs } from '../markdown.ts';
 import { type FeatureContext, toRange } from './context.ts';
 import { hoverAmount } from './hover/amount.ts';
 import { hoverAthlete } from './hover/athlete.ts';
+import { describeCircuitHelp } from './hover/circuit.ts';
 import { hoverDate } from './hover/date.ts';
 import { hoverLoad } from './hover/load.ts';
 import { hoverAvoided, hoverMovement } from './hover/movement.ts';
@@ -12,6 +13,9 @@ import { hoverPlace } from './hover/place.ts';
 import { hoverPlan } from './hover/plan.ts';
 import { describeLineWeeks } from './hover/plan-weeks.ts';
 import { hoverRating } from './hover/rating.ts';
+import { describeDensitySeries } from './hover/series.ts';
+import { findWhoTrains } from './hover/who-trains.ts';
+import { describeCommitted } from './revision.ts';
 
 type Kind = Located['kind'];
 export type LocatedAs<K extends Kind> = Extract<Located, { kind: K }>;
@@ -32,8 +36,19 @@ const DESCRIBERS: { readonly [K in Kind]: Describe<K> } = {
   load: hoverLoad,
   rating: hoverRating,
   term: (_context, _uri, { word }) => findHelp(word),
-  word: (_context, _uri, { word }) => findHelp(word),
+  word: hoverWord,
 };
+
+/** What a word means; of a block's also how its density went on, and help with a circuit. */
+function hoverWord(context: FeatureContext, uri: string, located: LocatedAs<'word'>): string | undefined {
+  const { word, block } = located;
+  const who = block && block.kind === word ? findWhoTrains(context.practice, uri, located) : undefined;
+  return joinParagraphs([
+    findHelp(word),
+    describeCircuitHelp(context, located),
+    who && describeDensitySeries(context, block!, who),
+  ]);
+}
 
 /** What stands under the cursor, in Markdown. */
 export function provideHover(context: FeatureContext, uri: string, position: Position): Hover | undefined {
@@ -41,7 +56,11 @@ export function provideHover(context: FeatureContext, uri: string, position: Pos
   const located = file && locate(file.model, position.line, position.character);
   if (!located) return undefined;
   const describe = DESCRIBERS[located.kind] as Describe<Kind>;
-  const value = joinParagraphs([describe(context, uri, located), describeLineWeeks(context, located)]);
+  const value = joinParagraphs([
+    describe(context, uri, located),
+    describeLineWeeks(context, located),
+    describeCommitted(context, uri, located),
+  ]);
   if (value === '') return undefined;
   return {
     contents: { kind: MarkupKind.Markdown, value },

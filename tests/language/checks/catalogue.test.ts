@@ -30,6 +30,7 @@ const ACROSS_FILES: readonly CheckCode[] = [
   'plan-step',
   'plan-ceiling',
   'not-as-planned',
+  'merge-conflict',
   'caution-youth',
   'caution-pain',
   'caution-max-test',

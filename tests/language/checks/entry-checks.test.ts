@@ -9,8 +9,8 @@ const check = (...lines: readonly string[]): string[] =>
     .entries.flatMap(({ entry }) => checkEntry(entry))
     .map(({ code }) => code);
 
-const SESSION = 'session 2026-11-17 Ida Brandt';
-const GROUP = 'session 2026-11-17 Nora | Tomas | Bea';
+const SESSION = 'session 2026-11-17 Ivo Brundt';
+const GROUP = 'session 2026-11-17 Nell | Tibor | Bev';
 
 describe('what counts as rounds', () => {
   test.each([
@@ -56,7 +56,7 @@ describe('athletes of a group', () => {
   });
 
   test('weeks of a plan are no athletes', () => {
-    expect(check('plan Base', 'for Nora, Tomas', 'Row: 8 | 9 | 10 | 11')).toEqual([]);
+    expect(check('plan Base', 'for Nell, Tibor', 'Row: 8 | 9 | 10 | 11')).toEqual([]);
   });
 
   test.each(['Row: 8 | 9', 'effort 7 | 8', 'lasted 58 min | 50 min'])('%s', (line) => {
@@ -126,7 +126,7 @@ describe('loads of a line', () => {
 
 describe('names', () => {
   test.each([
-    'athlete Ida Brandt',
+    'athlete Ivo Brundt',
     'athlete Attila Atwater',
     'athlete 王伟',
     'exercise T-Bar Row',

@@ -50,7 +50,7 @@ function readCases(): Case[] {
       .filter((line) => !/^(?:- |=>)/.test(line))
       .join('\n')
       .replace('[session]', SESSION)
-      .replace('[planned]', `${SESSION}, Low Tide week 2 day 1`);
+      .replace('[planned]', 'session 2026-11-09 Ottilie Marrow at Lamp Room, Low Tide week 2 day 1');
     return { name: name!, marked, offers, accepted };
   });
 }

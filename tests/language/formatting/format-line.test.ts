@@ -118,8 +118,8 @@ describe('other lines', () => {
     ['Exercise:  Marsh  Pull', 'exercise Marsh  Pull'],
     ['\ufeffPLAN  Winter', 'plan Winter'],
     [
-      'session 2026-11-17T07:10  Nora|Tomas  AT Heron Loft,Winter Base WEEK 2  day 1',
-      'session 2026-11-17 07:10 Nora | Tomas at Heron Loft, Winter Base week 2 day 1',
+      'session 2026-11-17T07:10  Nell|Tibor  AT Herne Loft,Wicker Base WEEK 2  day 1',
+      'session 2026-11-17 07:10 Nell | Tibor at Herne Loft, Wicker Base week 2 day 1',
     ],
   ])('a header: %s', (before, after) => expect(formatContent(before, 'unknown')).toBe(after));
 

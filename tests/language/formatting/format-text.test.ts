@@ -16,7 +16,7 @@ describe('indentation', () => {
   test('of a session typed without any', () => {
     expectFormatted(
       `
-      session 2026-11-17 Nora Fenwick
+      session 2026-11-17 Nell Fenwick
       Dip: 5
       > went well
       effort 7
@@ -34,7 +34,7 @@ describe('indentation', () => {
       A2 Dip: 8
       `,
       `
-      session 2026-11-17 Nora Fenwick
+      session 2026-11-17 Nell Fenwick
         Dip: 5
         > went well
         effort 7
@@ -132,7 +132,7 @@ describe('comments', () => {
       `
       # the file
 
-      # Nora's
+      # Nell's
       session 2026-11-17
       # first
       A straight
@@ -145,7 +145,7 @@ describe('comments', () => {
       `
       # the file
 
-      # Nora's
+      # Nell's
       session 2026-11-17
         # first
         A straight

@@ -45,13 +45,13 @@ test('a movement is known, built in or unknown', () => {
 });
 
 test('a header names athletes, a place and a plan', () => {
-  expect(classify('session 2026-11-16 07:10 Quill | Bea at Loft, Ebb week 2 day 1  # late')).toEqual([
+  expect(classify('session 2026-11-16 07:10 Quill | Bev at Loft, Ebb week 2 day 1  # late')).toEqual([
     '1 session → keyword declaration',
     '1 2026-11-16 → number',
     '1 07:10 → number',
     '1 Quill → class',
     '1 | → operator',
-    '1 Bea → class',
+    '1 Bev → class',
     '1 at → keyword',
     '1 Loft → namespace',
     '1 Ebb → interface',

@@ -65,7 +65,7 @@ test.each([
 });
 
 test('says which block, line and cell', () => {
-  const text = 'session 2026-11-03 Ann Vell | Bea Stromm\n  A straight\n    Dip: 5 | 6 @ bw\n';
+  const text = 'session 2026-11-03 Ann Vell | Bev Stromm\n  A straight\n    Dip: 5 | 6 @ bw\n';
   const found = locate(readWhole(text).model, 2, 13);
   expect(found).toMatchObject({
     kind: 'amount',

@@ -22,7 +22,7 @@ const people = `athlete Quill Harrow
 place Saltglass Loft
 
 plan Ebb
-  for Quill Harrow, Bea Stromm
+  for Quill Harrow, Bev Stromm
   at Saltglass Loft
   day 1
     Crate Haul: 3x5 @ 70% | 3x5 @ 75% of Box Haul rpe 8
@@ -31,7 +31,7 @@ plan Flow
   follows Ebb
 `;
 
-const log = `session 2026-11-03 Quill Harrow | Bea Stromm at Saltglass Loft, Ebb week 1 day 1
+const log = `session 2026-11-03 Quill Harrow | Bev Stromm at Saltglass Loft, Ebb week 1 day 1
   warmup CRATE HAUL: 5 @ 40 kg
   A1 Box Haul: 3, 5 @ 60 kg | 5 @ 40 kg, instead of Crate Haul
   Dip: 5 drop 5 @ bw
@@ -93,8 +93,8 @@ test.each([
   ],
   [
     'an athlete that nothing defines',
-    mark('people.plim', ', Bea', ' Stromm'),
-    ['log 1: Bea Stromm', 'people 10: Bea Stromm'],
+    mark('people.plim', ', Bev', ' Stromm'),
+    ['log 1: Bev Stromm', 'people 10: Bev Stromm'],
   ],
   [
     'a place',
@@ -126,15 +126,15 @@ test('a built-in movement replaced by one of the workspace keeps the spellings t
 
 test('follows every change of the files', () => {
   const practice = readFiles({
-    'a.plim': 'session 2026-11-03 Bea Stromm\n',
-    'b.plim': 'athlete Bea Stromm\n',
+    'a.plim': 'session 2026-11-03 Bev Stromm\n',
+    'b.plim': 'athlete Bev Stromm\n',
   });
-  const count = () => findReferences(practice, 'athlete', 'Bea Stromm').length;
+  const count = () => findReferences(practice, 'athlete', 'Bev Stromm').length;
   expect(count()).toBe(2);
-  practice.setFile('a.plim', 'session 2026-11-03 Bea Stromm\n\nsession 2026-11-04 Bea Stromm\n');
+  practice.setFile('a.plim', 'session 2026-11-03 Bev Stromm\n\nsession 2026-11-04 Bev Stromm\n');
   expect(count()).toBe(3);
-  practice.setFile('a.plim', '\n\nsession 2026-11-03 Bea Stromm\n');
-  expect(findReferences(practice, 'athlete', 'Bea Stromm').map(({ line }) => line)).toEqual([2, 0]);
+  practice.setFile('a.plim', '\n\nsession 2026-11-03 Bev Stromm\n');
+  expect(findReferences(practice, 'athlete', 'Bev Stromm').map(({ line }) => line)).toEqual([2, 0]);
   practice.removeFile('b.plim');
   expect(count()).toBe(1);
   practice.removeFile('a.plim');

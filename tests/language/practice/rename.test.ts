@@ -45,7 +45,7 @@ athlete Quill Harrow
   max Crate Haul: 60 kg on 2026-09-01
   avoid crate-haul until 2026-12-15
 
-athlete Bea Stromm
+athlete Bev Stromm
   bodyweight 60 kg on 2026-01-01
 
 place Saltglass Loft
@@ -59,7 +59,7 @@ plan Ebb
 plan Flow
   follows Ebb
 
-session 2026-11-03 Quill Harrow | Bea Stromm at Saltglass Loft, Ebb week 1 day 1  # Crate Haul
+session 2026-11-03 Quill Harrow | Bev Stromm at Saltglass Loft, Ebb week 1 day 1  # Crate Haul
   Crate Haul: 5 @ 40 kg, instead of Crate Haul
   Box Haul: 5 @ 20 kg
   > Crate Haul went well
@@ -102,7 +102,7 @@ describe('changes every place that is spelt so', () => {
       [
         'athlete Quill Vann',
         '  for Quill Vann',
-        'session 2026-11-03 Quill Vann | Bea Stromm at Saltglass Loft, Ebb week 1 day 1  # Crate Haul',
+        'session 2026-11-03 Quill Vann | Bev Stromm at Saltglass Loft, Ebb week 1 day 1  # Crate Haul',
       ],
     ],
     [
@@ -112,7 +112,7 @@ describe('changes every place that is spelt so', () => {
       [
         'place Attic #2',
         '  at Attic #2',
-        'session 2026-11-03 Quill Harrow | Bea Stromm at Attic #2, Ebb week 1 day 1  # Crate Haul',
+        'session 2026-11-03 Quill Harrow | Bev Stromm at Attic #2, Ebb week 1 day 1  # Crate Haul',
       ],
     ],
     [
@@ -122,7 +122,7 @@ describe('changes every place that is spelt so', () => {
       [
         'plan Spring Tide',
         '  follows Spring Tide',
-        'session 2026-11-03 Quill Harrow | Bea Stromm at Saltglass Loft, Spring Tide week 1 day 1  # Crate Haul',
+        'session 2026-11-03 Quill Harrow | Bev Stromm at Saltglass Loft, Spring Tide week 1 day 1  # Crate Haul',
       ],
     ],
     ['a name that nothing defines', at('  Harbour', ' Hop'), 'Quay Hop', ['  Quay Hop: 5']],
@@ -188,8 +188,8 @@ describe('refuses, and says why', () => {
     [
       'another athlete',
       at('athlete Quill', ' Harrow'),
-      'Bea Stromm',
-      /^Bea Stromm is defined in a.plim, line 14/,
+      'Bev Stromm',
+      /^Bev Stromm is defined in a.plim, line 14/,
     ],
     [
       'what a line would read as a comment',
@@ -239,7 +239,7 @@ describe('changes no number', () => {
   test.each([
     ['a movement', at('exercise Crate', ' Haul'), 'Harbour Haul'],
     ['another spelling', at('  also Box', ' Haul'), 'Case Haul'],
-    ['an athlete', at('athlete Bea', ' Stromm'), 'Zara Stromm'],
+    ['an athlete', at('athlete Bev', ' Stromm'), 'Zara Stromm'],
     ['a place', at('place Saltglass', ' Loft'), 'Saltglass Attic'],
     ['a plan', at('plan E', 'bb'), 'Neap Tide'],
   ])('of %s', (_name, marked, newName) => {

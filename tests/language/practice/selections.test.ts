@@ -15,7 +15,7 @@ function grow(marked: string): string[] {
 
 const log = (line: string) => `units kg
 
-session 2026-11-16 Quill Harrow | Bea Stromm
+session 2026-11-16 Quill Harrow | Bev Stromm
   A straight
     ${line}
     > and a note

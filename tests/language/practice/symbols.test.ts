@@ -6,7 +6,7 @@ const practice = readFiles({
   'a.plim':
     'exercise Crate Haul\n  also Box Haul\nexercise Push-up\nathlete Quill Harrow\nplace Saltglass Loft\n',
   'b.plim':
-    'plan Harbour Ebb\n\nsession 2026-11-16 Quill Harrow | Bea Stromm\n  Dip: 5\nsession 2026-11-18 Quill Harrow\n',
+    'plan Harbour Ebb\n\nsession 2026-11-16 Quill Harrow | Bev Stromm\n  Dip: 5\nsession 2026-11-18 Quill Harrow\n',
 });
 
 const find = (query: string) =>

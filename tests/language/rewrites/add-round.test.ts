@@ -3,7 +3,7 @@ import type { Rewriter } from '@plimsoll/language/rewrites/rewrite';
 import { expect, test } from 'vitest';
 import { listErrors, rewriteLog, sumSessions } from '../support/apply-rewrite.ts';
 
-const HEAD = 'session 2026-11-17 Nora Fenwick\n';
+const HEAD = 'session 2026-11-17 Nell Fenwick\n';
 
 const BLOCK = `  B circuit, 4 rounds, rest 1:15
     One-Arm Row: 10/side, 10/side, 9/side, 8/side @ 22 kg

@@ -3,7 +3,7 @@ import { describeAthleteWeek } from '@plimsoll/language/summaries/athlete-week';
 import { expect, test } from 'vitest';
 import { readMarked } from '../support/marked-practice.ts';
 
-const people = 'athlete Quill Harrow\n\nathlete Bea Stromm\n\nathlete Bea Vell\n  units lb\n';
+const people = 'athlete Quill Harrow\n\nathlete Bev Stromm\n\nathlete Bev Vell\n  units lb\n';
 /** Weeks 47 (Monday 16 November) and 48 (Monday 23 November) of 2026. */
 const log = `session 2026-11-16 Quill Harrow
   Deadlift: 5 @ 100 kg
@@ -14,10 +14,10 @@ session 2026-11-20 Quill Harrow
 session 2026-11-23 Quill Harrow
   Deadlift: 6 @ 100 kg
 
-session 2026-11-23 Bea Stromm
+session 2026-11-23 Bev Stromm
   missed, snow
 
-session 2026-11-23 Bea Stromm | Bea Vell
+session 2026-11-23 Bev Stromm | Bev Vell
   Deadlift: 5 @ 40 kg | 5 @ 60 kg
 
 session 2025-12-29 Quill Harrow
@@ -59,15 +59,15 @@ test.each([
   ['a week of another year says so', at('session 2025-12-29 ', 'Quill'), 'Quill · week 1: 1 session, 5 reps'],
   [
     'two of one first name have their whole names',
-    at('session 2026-11-23 Bea Stromm', '\n  missed'),
-    'Bea Stromm · week 48 so far: 1 session, 200 kg',
+    at('session 2026-11-23 Bev Stromm', '\n  missed'),
+    'Bev Stromm · week 48 so far: 1 session, 200 kg',
   ],
   [
     "of a group, whoever's cell it is",
     at('5 @ 40 kg | 5 @ 6', '0 kg'),
-    'Bea Vell · week 48 so far: 1 session, 661 lb',
+    'Bev Vell · week 48 so far: 1 session, 661 lb',
   ],
-  ['or whoever is named', at('Bea Stromm | Bea', ' Vell'), 'Bea Vell · week 48 so far: 1 session, 661 lb'],
+  ['or whoever is named', at('Bev Stromm | Bev', ' Vell'), 'Bev Vell · week 48 so far: 1 session, 661 lb'],
 ])('%s', (_name, marked, expected) => {
   expect(say(marked)).toBe(expected);
 });

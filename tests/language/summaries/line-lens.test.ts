@@ -3,7 +3,7 @@ import { createPractice } from '../../../language/src/create-practice.ts';
 import { SessionWorks } from '../../../language/src/measures/session-work.ts';
 import { describeFileHints, describeLenses } from '../../../language/src/summaries/file-lenses.ts';
 
-const NAME = 'Ida Fennimore';
+const NAME = 'Ivo Fennimore';
 const session = (date: string, line: string): string => `session ${date} ${NAME}\n  ${line}\n`;
 
 /** Line lenses and hints of the later of two sessions. */

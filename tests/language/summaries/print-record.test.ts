@@ -9,7 +9,7 @@ import {
 } from '../../../language/src/summaries/print-record.ts';
 
 const DEFINITIONS = `
-athlete Ida Fennimore
+athlete Ivo Fennimore
   bodyweight 80 kg on 2026-01-01
 exercise Bar Press
   needs barbell
@@ -23,11 +23,11 @@ function recordsOf(before: string, now: string) {
   const practice = createPractice();
   practice.setFile('definitions.plim', DEFINITIONS);
   const [first, second] = [before, now].map(
-    (line, at) => `session 2026-02-0${at + 1} Ida Fennimore\n  ${line}\n`,
+    (line, at) => `session 2026-02-0${at + 1} Ivo Fennimore\n  ${line}\n`,
   );
   practice.setFile('log.plim', `${first}${second}`);
   const works = new SessionWorks(practice);
-  return findRecordsOf(works, works.of(practice.sessionsOf('Ida Fennimore')[1]!));
+  return findRecordsOf(works, works.of(practice.sessionsOf('Ivo Fennimore')[1]!));
 }
 
 // Estimates by Epley: 82.5 x 35/30 = 96.25, 24 x 35/30 = 28; of 76 kg of body 86 x 35/30 - 76 = 24.3.

@@ -4,7 +4,7 @@ import { SessionWorks } from '../../../language/src/measures/session-work.ts';
 import { makeReport, printReport, type ReportWeek } from '../../../language/src/summaries/report.ts';
 
 const DEFINITIONS = `
-athlete Ida Fennimore
+athlete Ivo Fennimore
   bodyweight 80 kg on 2026-01-01
   max Keel Squat: 100 kg on 2026-01-01
 
@@ -26,16 +26,16 @@ exercise Barge Row
 `;
 
 const WEEK_BEFORE = `
-session 2026-02-02 Ida Fennimore
+session 2026-02-02 Ivo Fennimore
   Keel Squat: 3x5 @ 70 kg
   Keel Hinge: 3x5 @ 60 kg rpe 8
 `;
 
 const WEEK = `
-session 2026-02-09 Ida Fennimore
+session 2026-02-09 Ivo Fennimore
   Keel Squat: 2x5 @ 75 kg, 2 @ 95 kg, tempo 3-0-1-0
   Barge Row: 8 left 6 right @ 20 kg
-session 2026-02-11 Ida Fennimore
+session 2026-02-11 Ivo Fennimore
   Keel Squat: 3x5 @ 72.5 kg
   Sack Heave: 2x10 @ 30 kg
 `;
@@ -71,7 +71,7 @@ test('what a week was made of, in few lines', () => {
 test('the lines stand between a week and its sessions', () => {
   const { report } = reportOf(WEEK_BEFORE);
   expect(printReport(report).split('\n').slice(0, 6)).toEqual([
-    'Ida Fennimore',
+    'Ivo Fennimore',
     '  week 2026-W06  1 session · 6 working sets · 1 950 kg',
     '    hard sets  glutes 4.5, hamstrings 4.5, quadriceps 3',
     '    patterns   hinge 3, squat 3',
@@ -120,7 +120,7 @@ test('a week without sessions has no lines', () => {
 
 test('long lists are counted', () => {
   const lines = Array.from({ length: 8 }, (_, at) => `  Heave ${'abcdefgh'[at]}: 5 @ 2${at} kg\n`).join('');
-  const { week } = reportOf(`session 2026-02-02 Ida Fennimore\n  Keel Squat: 5 @ 70 kg\n${lines}`);
+  const { week } = reportOf(`session 2026-02-02 Ivo Fennimore\n  Keel Squat: 5 @ 70 kg\n${lines}`);
   expect(printBalance(week)[0]).toBe(
     'hard sets: glutes 1, quadriceps 1, hamstrings 0.5 · without Heave a, Heave b, Heave c, 5 more',
   );

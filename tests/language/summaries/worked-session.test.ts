@@ -39,7 +39,7 @@ session 2026-11-17 Sunniva Kettleby at Gull Attic
     Pull-up: 6, 5, 4 of 5 @ bw+5 kg
   effort 7
   lasted 58 min
-  > Grip went before the back on the last row.
+  > The back gave out before the grip, late on.
 `;
 
 const OPTIONS: LensOptions = { today: '2026-11-17', formula: 'epley', unit: 'kg', complete: true };

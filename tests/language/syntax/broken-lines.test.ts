@@ -20,7 +20,7 @@ const FRAMES: {
 } = {
   session: [
     [
-      'session 2026-11-17 Ida Brandt at Heron Loft',
+      'session 2026-11-17 Ivo Brundt at Herne Loft',
       'A straight, rest 3:00',
       'Back Squat: 5, 5 @ 80 kg rpe 8',
     ],
@@ -34,8 +34,8 @@ const FRAMES: {
   ],
   plan: [
     [
-      'plan Winter Base',
-      'for Ida Brandt',
+      'plan Wicker Base',
+      'for Ivo Brundt',
       'starts 2026-11-09',
       'training max 90%',
       'days alternate, 3 a week',
@@ -49,11 +49,11 @@ const FRAMES: {
     ['needs dumbbell', 'cue In this order: elbows, knees', '> Kind to backs.'],
   ],
   place: [
-    ['place Heron Loft', 'bars 20 kg, 10 kg', 'plates 2x20, 4x10 kg'],
+    ['place Herne Loft', 'bars 20 kg, 10 kg', 'plates 2x20, 4x10 kg'],
     ['dumbbells 4-32 by 2 kg', 'has bench, mat'],
   ],
   athlete: [
-    ['athlete Ida Brandt', 'born 1991', 'bodyweight 68.5 kg on 2026-10-01'],
+    ['athlete Ivo Brundt', 'born 1991', 'bodyweight 68.5 kg on 2026-10-01'],
     ['max Back Squat: 105 kg on 2026-09-28', 'avoid vertical push until 2026-12-15, left shoulder'],
   ],
   units: [['units kg'], ['> For bars from Ostby.']],
@@ -61,7 +61,7 @@ const FRAMES: {
 
 const NEIGHBOURS = [
   ['place Tarn Barn', 'has mat'],
-  ['session 2026-11-19 Ida Brandt', 'Row: 8 @ 20 kg'],
+  ['session 2026-11-19 Ivo Brundt', 'Row: 8 @ 20 kg'],
 ] as const;
 
 const LINES: { readonly [K in Entry['kind']]?: readonly string[] } = {
@@ -104,8 +104,8 @@ for (const [kind, lines] of Object.entries(LINES)) {
 }
 
 describe('a half-typed header', () => {
-  const above = ['session 2026-11-17 Ida Brandt', '  Back Squat: 5 @ 80 kg', '  effort 7'];
-  const below = ['', 'athlete Ida Brandt', '  born 1991', '', 'place Heron Loft', '  has mat'];
+  const above = ['session 2026-11-17 Ivo Brundt', '  Back Squat: 5 @ 80 kg', '  effort 7'];
+  const below = ['', 'athlete Ivo Brundt', '  born 1991', '', 'place Herne Loft', '  has mat'];
 
   test.each(HALF_HEADERS)('%j opens an entry and keeps those around it', (line) => {
     const { entries } = readText(...above, line, ...below);

@@ -31,15 +31,15 @@ test.each<[LineContext, string, string]>([
   ['session', '', ''],
   [
     'unknown',
-    'session 2026-11-17 07:10 Ida | Bo at Loft, Base week 2 day 1',
-    'WORD(session) DATE(2026-11-17) TIME(07:10) NAME(Ida) | NAME(Bo) WORD(at) NAME(Loft) , NAME(Base) WORD(week) NUMBER(2) WORD(day) NUMBER(1)',
+    'session 2026-11-17 07:10 Ivo | Bo at Loft, Base week 2 day 1',
+    'WORD(session) DATE(2026-11-17) TIME(07:10) NAME(Ivo) | NAME(Bo) WORD(at) NAME(Loft) , NAME(Base) WORD(week) NUMBER(2) WORD(day) NUMBER(1)',
   ],
-  ['unknown', 'session 2026-11-17T07:10 Ida', 'WORD(session) DATE(2026-11-17) TIME(07:10) NAME(Ida)'],
-  ['unknown', 'session 11/17 Ida', 'WORD(session) ODD_DATE(11/17) NAME(Ida)'],
+  ['unknown', 'session 2026-11-17T07:10 Ivo', 'WORD(session) DATE(2026-11-17) TIME(07:10) NAME(Ivo)'],
+  ['unknown', 'session 11/17 Ivo', 'WORD(session) ODD_DATE(11/17) NAME(Ivo)'],
   ['unknown', 'session 2026-11-17 Atlas Hall', 'WORD(session) DATE(2026-11-17) NAME(Atlas Hall)'],
   ['unknown', 'session at Loft', 'WORD(session) WORD(at) NAME(Loft)'],
-  ['unknown', 'athlete Ida, Bo: x', 'WORD(athlete) NAME(Ida, Bo: x)'],
-  ['unknown', 'sesion 2026-11-17 Ida', 'TITLE(sesion 2026-11-17 Ida)'],
+  ['unknown', 'athlete Ivo, Bo: x', 'WORD(athlete) NAME(Ivo, Bo: x)'],
+  ['unknown', 'sesion 2026-11-17 Ivo', 'TITLE(sesion 2026-11-17 Ivo)'],
   [
     'exercise',
     'muscles glutes, hip flexors 1/2',
@@ -67,7 +67,7 @@ test.each<[LineContext, string, string]>([
   ],
   ['athlete', 'away 12/19 to 2027-01-03', 'WORD(away) ODD_DATE(12/19) WORD(to) DATE(2027-01-03)'],
   ['plan', 'day 1: Squat', 'WORD(day) NUMBER(1) NAME(Squat)'],
-  ['plan', 'for Ida, Bo', 'WORD(for) NAME(Ida) , NAME(Bo)'],
+  ['plan', 'for Ivo, Bo', 'WORD(for) NAME(Ivo) , NAME(Bo)'],
 ])('in %s: %j', (context, line, expected) => {
   expect(scan(line, context)).toBe(expected);
 });

@@ -9,16 +9,16 @@ import { describeRest } from './describe-rest.ts';
 
 const SAMPLE = readFileSync(new URL('../../../samples/first-day.plim', import.meta.url), 'utf8').split('\n');
 const MORE = [
-  'place Heron Loft',
+  'place Herne Loft',
   '  bars 20 kg, 10 kg',
   '  dumbbells 4-32 by 2 kg',
-  'plan Winter Base',
+  'plan Wicker Base',
   '  for Tansy Bollard',
   '  day 1 Squat',
   '    A straight, rest 3:00',
   '      Goblet Squat: 3x5 @ 70% | 4x4 @ 75%, +2.5 kg each week',
   '      week 5 test Goblet Squat: 1 @ 100%',
-  'session 2026-11-24 07:10 Tansy Bollard at Heron Loft, Winter Base week 2 day 1',
+  'session 2026-11-24 07:10 Tansy Bollard at Herne Loft, Wicker Base week 2 day 1',
   '  warmup Goblet Squat: 5 @ 12, 5 @ 16 kg',
   '  A1 Split Squat: 8/side, 8 left 7 right @ 24&16 kg, tempo 3-1-X-0',
   '  A2 Pull-up: 6, 5, 4 of 5 @ bw+5 kg rpe 8 drop 3 @ bw',

@@ -38,7 +38,7 @@ athlete Quill Harrow
   avoid Dip until 2026-01-31
   goal Pull-up: 5 @ bw by 2027-01-01
 
-athlete Bea Stromm
+athlete Bev Stromm
 
 plan Ebb
   for Quill Harrow
@@ -60,7 +60,7 @@ const earlier = `session 2026-10-06 Quill Harrow at Saltglass Loft
 session 2026-10-13 Quill Harrow at Saltglass Loft
   Barbell Back Squat: 5 @ 100, 2x3 @ 105 kg
 
-session 2026-10-20 Quill Harrow | Bea Stromm at Saltglass Loft
+session 2026-10-20 Quill Harrow | Bev Stromm at Saltglass Loft
   Back Squat: 5 @ 90 kg | 5 @ 40 kg
 `;
 
@@ -122,7 +122,7 @@ describe('a load', () => {
   });
 
   test('in pounds at a place that weighs in pounds', () => {
-    const header = 'session 2026-11-03 Bea Stromm at Quillmere Hall';
+    const header = 'session 2026-11-03 Bev Stromm at Quillmere Hall';
     expect(hover(session('Back Squat: 5 @ <|>140 lb', header))).toContain(
       'At Quillmere Hall: 45 lb bar, each side 45 + 2.5 lb',
     );
@@ -177,10 +177,10 @@ describe('an amount', () => {
 
 describe('a date', () => {
   test('has its week, its distance, and the days since the last session of each athlete', () => {
-    expect(hover('session 2026-<|>11-03 Quill Harrow | Bea Stromm\n')).toBe(
+    expect(hover('session 2026-<|>11-03 Quill Harrow | Bev Stromm\n')).toBe(
       '**Tuesday, week 2026-W45** · 21 days ago  \n' +
         'Quill Harrow: 14 days after the session of 2026-10-20  \n' +
-        'Bea Stromm: 14 days after the session of 2026-10-20',
+        'Bev Stromm: 14 days after the session of 2026-10-20',
     );
   });
 
@@ -240,7 +240,7 @@ describe('a movement', () => {
 
   test('in a group is that of the cell, before this session only', () => {
     const text = hover(
-      'session 2026-10-27 Quill Harrow | Bea Stromm\n  Back Sq<|>uat: 5 @ 90 kg | 5 @ 42.5 kg\n',
+      'session 2026-10-27 Quill Harrow | Bev Stromm\n  Back Sq<|>uat: 5 @ 90 kg | 5 @ 42.5 kg\n',
     );
     expect(text).toContain('Last times, Quill Harrow:');
     expect(hover('session 2026-10-01 Quill Harrow\n  Back S<|>quat: 5\n')).toContain(
@@ -249,7 +249,7 @@ describe('a movement', () => {
   });
 
   test('of a plan has the latest times of its athlete', () => {
-    const text = hover('plan Tide\n  for Bea Stromm\n  day 1\n    Back Sq<|>uat: 5 @ 70%\n');
+    const text = hover('plan Tide\n  for Bev Stromm\n  day 1\n    Back Sq<|>uat: 5 @ 70%\n');
     expect(text).toContain('- 2026-10-20: 5 @ 40 kg');
   });
 
@@ -273,12 +273,13 @@ describe('a name', () => {
         '**Avoid** vertical push (until 2026-12-15, left shoulder)',
         'Body mass: 80.5 kg on 2026-10-01  \nMax Back Squat: 140 kg on 2026-09-01  \nGoal: Pull-up by 2027-01-01',
         '4 sessions, the last on 2026-11-03',
+        'Volume a week: ▅█▁ 840, 1 130, 450 kg (5 Oct to 19 Oct)',
       ].join('\n\n'),
     );
   });
 
   test('of a place', () => {
-    expect(hover(session('Dip: 5', 'session 2026-11-03 Bea Stromm at Salt<|>glass Loft'))).toBe(
+    expect(hover(session('Dip: 5', 'session 2026-11-03 Bev Stromm at Salt<|>glass Loft'))).toBe(
       '**Saltglass Loft**\n\n' +
         [
           'Bars: 20 kg, 10 kg',
@@ -289,7 +290,7 @@ describe('a name', () => {
           'Has: bench, rope',
         ].join('  \n'),
     );
-    expect(hover('session 2026-11-03 Bea Stromm at Now<|>here\n')).toContain('no entry of its own');
+    expect(hover('session 2026-11-03 Bev Stromm at Now<|>here\n')).toContain('no entry of its own');
   });
 
   test('of a plan', () => {
@@ -319,5 +320,49 @@ describe('a word', () => {
     ['athlete Ann Vell\n  av<|>oid Dip\n', 'never blocks'],
   ])('%s', (text, expected) => {
     expect(hover(text)).toContain(expected);
+  });
+});
+
+describe('a series', () => {
+  const round = (date: string, load: number, times: string) => `session ${date} Quill Harrow
+  A straight
+    Deadlift: 3 @ ${load} kg rpe 8
+  B circuit, 2 rounds, rest 1:00
+    Goblet Squat: 10 @ 20 kg
+    Push-up: 10
+    time ${times}
+`;
+  const loaded = (options = {}) =>
+    createContext(
+      {
+        'practice.plim': practiceText,
+        'a.plim': round('2026-11-02', 100, '2:00, 2:00'),
+        'b.plim': round('2026-11-09', 105, '1:50, 1:50'),
+      },
+      options,
+    );
+
+  test('of estimated maxes is drawn behind a movement, with its numbers', () => {
+    const text = hover('session 2026-11-16 Quill Harrow\n  Dead<|>lift: 3 @ 105 kg\n', loaded());
+    // Epley: 100 kg and 105 kg for 3 reps with 2 in reserve, times 1 + 5 / 30.
+    expect(text?.split('\n\n').at(-1)).toBe('Estimated max: ▁█ 116.7, 122.5 kg (2 Nov to 9 Nov)');
+  });
+
+  test('of densities is drawn behind a block', () => {
+    const text = hover(
+      'session 2026-11-16 Quill Harrow\n  B cir<|>cuit, 2 rounds, rest 1:00\n    Goblet Squat: 10 @ 20 kg\n    Push-up: 10\n',
+      loaded(),
+    );
+    expect(text?.split('\n\n').at(-1)).toMatch(/^Density: ▁█ [\d.]+, [\d.]+ kg\/min \(2 Nov to 9 Nov\)$/);
+  });
+
+  test('of weeks and weigh-ins is drawn behind an athlete', () => {
+    const text = hover('session 2026-11-16 Quill Har<|>row\n', loaded());
+    expect(text?.split('\n\n').at(-1)).toMatch(/^Volume a week: ▁█ [\d ]+, [\d ]+ kg \(2 Nov to 9 Nov\)$/);
+  });
+
+  test('waits for history', () => {
+    const text = hover('session 2026-11-16 Quill Har<|>row\n', loaded({ complete: false }));
+    expect(text).not.toContain('Volume');
   });
 });

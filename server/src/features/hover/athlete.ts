@@ -1,17 +1,16 @@
 import { daysBetween } from '@plimsoll/language/calendar/iso-date';
 import { count } from '@plimsoll/language/summaries/words';
+import { foldName } from '@plimsoll/language/text/names';
 import { printMass } from '@plimsoll/language/units/mass';
 import { escapeMarkdown, joinLines, joinParagraphs } from '../../markdown.ts';
 import type { FeatureContext } from '../context.ts';
 import type { LocatedAs } from '../hover.ts';
 import { toLoadText } from './load-text.ts';
+import { describeAthleteSeries } from './series.ts';
 
 /** An athlete in brief: what to avoid first, then body mass, maxes, goals and the last session. */
-export function hoverAthlete(
-  { practice, workspace, today }: FeatureContext,
-  _uri: string,
-  { name }: LocatedAs<'athlete'>,
-): string {
+export function hoverAthlete(context: FeatureContext, _uri: string, { name }: LocatedAs<'athlete'>): string {
+  const { practice, workspace, today } = context;
   const athlete = practice.findAthlete(name);
   const entry = athlete?.entry;
   const records = practice.sessionsOf(name);
@@ -40,5 +39,6 @@ export function hoverAthlete(
     workspace.complete
       ? last && `${count(records.length, 'session')}, the last on ${last.date}`
       : '*History loading…*',
+    joinLines(describeAthleteSeries(context, foldName(name))),
   ]);
 }

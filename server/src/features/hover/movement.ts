@@ -1,10 +1,12 @@
 import { daysBetween } from '@plimsoll/language/calendar/iso-date';
 import type { Movement } from '@plimsoll/language/practice/movement';
 import { count } from '@plimsoll/language/summaries/words';
+import { foldName } from '@plimsoll/language/text/names';
 import { escapeMarkdown, joinLines, joinParagraphs } from '../../markdown.ts';
 import type { FeatureContext } from '../context.ts';
 import type { LocatedAs } from '../hover.ts';
 import { findMovementHistory } from './movement-history.ts';
+import { describeMaxSeries } from './series.ts';
 import { findWhoTrains } from './who-trains.ts';
 
 const DAYS_SHOWN = 5;
@@ -88,5 +90,7 @@ function describeHistory(
     return `- ${record.date}${ago}: ${escapeMarkdown(text)}`;
   });
   const best = heaviest && `Best: ${escapeMarkdown(heaviest.text)} on ${heaviest.record.date}`;
-  return joinParagraphs([`${heading}:\n\n${list.join('\n')}`, best]);
+  const key = practice.findMovement(located.name)?.key ?? foldName(located.name);
+  const series = describeMaxSeries(context, key, who);
+  return joinParagraphs([`${heading}:\n\n${list.join('\n')}`, best, series]);
 }

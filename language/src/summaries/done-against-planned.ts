@@ -1,0 +1,46 @@
+import { type Adherence, computeAdherence } from '../measures/adherence.ts';
+import type { Result } from '../measures/result.ts';
+import type { SessionWorks } from '../measures/session-work.ts';
+import { sum } from '../measures/statistics.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import { count } from './words.ts';
+
+/** More names than this are counted instead. */
+const MOST_NAMED = 2;
+
+/** `done 18 of 20 planned sets, Split Squat swapped`; undefined where the session names no day of a plan with sets. */
+export function describeDone(
+  works: SessionWorks,
+  record: SessionRecord,
+): { readonly text: string; readonly results: readonly Result[] } | undefined {
+  const adherence = computeAdherence(works, record);
+  const planned = sum(adherence?.movements.map((movement) => movement.planned) ?? []);
+  if (!adherence || planned === 0) return undefined;
+  const done = sum(adherence.movements.map((movement) => movement.done));
+  const changes = record.entry.missed ? [] : listChanges(adherence);
+  const text = [`done ${done} of ${count(planned, 'planned set')}`, ...changes].join(', ');
+  return { text, results: [adherence.result] };
+}
+
+function listChanges({ movements, swapped, added }: Adherence): string[] {
+  const extra = sum(movements.map((movement) => movement.extra)) + sum(added.map(({ sets }) => sets));
+  const parts = [
+    name(
+      swapped.map((exchange) => exchange.planned),
+      'swapped',
+    ),
+    name(
+      movements.filter(({ done }) => done === 0).map((movement) => movement.name),
+      'left out',
+    ),
+    extra > 0 ? `${count(extra, 'set')} more` : undefined,
+  ];
+  return parts.filter((part) => part !== undefined);
+}
+
+function name(names: readonly string[], what: string): string | undefined {
+  const different = [...new Set(names)];
+  if (different.length === 0) return undefined;
+  const who = different.length > MOST_NAMED ? count(different.length, 'movement') : different.join(' and ');
+  return `${who} ${what}`;
+}
