@@ -18,6 +18,10 @@ const steps = [
   { name: 'generated code', run: checkGeneratedCode },
   { name: 'unit tests', run: () => runTests('tests/vitest.config.ts') },
   { name: 'build', run: () => npmRun('build') },
+  {
+    name: 'benchmark smoke',
+    run: () => runCommand(projectNode, [join(rootFolder, 'tests', 'bench', 'run.ts'), '--smoke']),
+  },
   { name: 'package', run: () => npmRun('package', '--workspace', 'extension') },
   { name: 'real editor', run: () => runTests('tests/editor/vitest.config.ts'), slow: true },
 ];
