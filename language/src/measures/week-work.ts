@@ -1,7 +1,9 @@
 import { fromDayNumber, type IsoDate, toDayNumber } from '../calendar/iso-date.ts';
 import { type IsoWeek, startOfWeek, toIsoWeek } from '../calendar/iso-week.ts';
+import { findCourse, findDeload, findWeekOn } from '../plans/plan-calendar.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
+import { foldName } from '../text/names.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from './work.ts';
 
@@ -85,10 +87,24 @@ function findMarks(
     const plan = entry.plan && practice.findPlan(entry.plan.name.text);
     if (plan?.entry.deloads.some(({ week }) => week === entry.plan!.week)) marks.add('deload');
   }
+  if (sessions.length > 0 && isPlannedDeload(practice, athlete, startDay)) marks.add('deload');
   const [from, to] = [fromDayNumber(startDay), fromDayNumber(startDay + 6)];
   const away = practice.findAthlete(athlete)?.entry.away ?? [];
   if (away.some((span) => span.from && span.to && span.from <= to && span.to >= from)) marks.add('away');
   return [...marks];
+}
+
+/** Whether a plan of the athlete deloads in that week, by its dates: sessions need not name their plan. */
+function isPlannedDeload(practice: Practice, athlete: string, startDay: number): boolean {
+  return practice.allPlans().some(({ entry }) => {
+    if (entry.deloads.length === 0 || !entry.athletes.some(({ text }) => foldName(text) === athlete))
+      return false;
+    const course = findCourse(practice, entry);
+    // A plan may start on any weekday; as in ISO 8601, Thursday decides which of its weeks this is.
+    const thursday = startDay + 3;
+    const runs = course.start !== undefined && thursday >= course.start && thursday <= course.end!;
+    return runs && findDeload(entry, findWeekOn(course, thursday)) !== undefined;
+  });
 }
 
 /** How far back a last trained week is looked for. */

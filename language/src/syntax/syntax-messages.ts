@@ -153,9 +153,26 @@ function beforeOf(token: IToken | undefined): IToken | undefined {
   return token?.payload as IToken | undefined;
 }
 
+/** What begins something of its own on a movement's line, and needs a comma before it. */
+const OWN_ITEMS: ReadonlySet<string> = new Set([
+  'tempo',
+  'rest',
+  'setting',
+  'pain',
+  'instead',
+  'then',
+  'after',
+]);
+
 /** More stands on the line than the rule takes. */
 function describeRest(actual: IToken, ruleName: string): string {
   const before = beforeOf(actual);
+  if (cleanName(ruleName) === 'MovementLine' && before) {
+    const word = actual.image.toLowerCase();
+    if (OWN_ITEMS.has(word)) return `Put a comma before ${word}`;
+    if (actual.tokenType.name === 'NUMBER' && before.tokenType.name === 'NUMBER')
+      return `Write @ before a load, or a comma before the next set: ${before.image} and ${actual.image} stand side by side`;
+  }
   const expected = EXPECTED[cleanName(ruleName)];
   const after = before ? ` after ${show(before)}` : '';
   return `${show(actual)} does not fit${after}${expected ? `: expected ${expected}` : ''}`;

@@ -86,6 +86,16 @@ test.each([
     ['week 7, 100 %, week 6 (deload)', 'week 7, 25 %, week 5'],
   ],
   [
+    'beside a deload of a plan that the sessions do not name',
+    `plan High Water\n  for ${NAME}\n  starts 2026-01-26\n  weeks 4\n  deload week 2, sets 50%\n` +
+      day('2026-01-26', 800) +
+      day('2026-02-02', 500) +
+      day('2026-02-09', 1000),
+    '2026-02-09',
+    '2026-03-01',
+    ['week 7, 100 %, week 6 (deload)', 'week 7, 25 %, week 5'],
+  ],
+  [
     'beside days away',
     day('2026-03-02', 800) + day('2026-03-09', 400) + day('2026-03-16', 1000),
     '2026-03-16',

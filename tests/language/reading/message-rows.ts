@@ -118,7 +118,9 @@ session: Back Squat: 5 @ 2x20 kg left 22 kg right
 session: Back Squat: 5 @ 100 kg @ 90 kg
     2:26 @ does not fit after kg: expected sets such as 3x5 @ 85 kg [syntax]
 session: Back Squat: 5 100 kg
-    2:17 100 does not fit after 5: expected sets such as 3x5 @ 85 kg [syntax]
+    2:17 Write @ before a load, or a comma before the next set: 5 and 100 stand side by side [syntax]
+session: Back Squat: 5 @ 100 kg tempo 3-1-X-0
+    2:26 Put a comma before tempo [syntax]
 session: Back Squat: 5 @ 100 kg drop
     2:26 A drop writes its reps and its own load, such as drop 8 @ 14 kg [missing-load]
 session: Back Squat: 5 @ 100 kg drop 8
