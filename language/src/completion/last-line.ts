@@ -2,21 +2,17 @@ import { countRounds } from '../measures/expand-sets.ts';
 import type { Block } from '../model/entry.ts';
 import type { Amount, Modifier, SetGroup } from '../model/quantity.ts';
 import { printAmount } from '../printing/print-quantity.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { DoneLine } from './history.ts';
 import { isSameLoad, printCell } from './print-cell.ts';
 
-/** Kinds of block whose lines hold one number for each round. */
-const ROUND_KINDS: ReadonlySet<Block['kind']> = new Set([
-  'circuit',
-  'superset',
-  'giant set',
-  'for time',
-  'amrap',
-]);
-
 /** How many numbers a line of the block holds; undefined where the sets of a line stand by themselves. */
 export function countSlots(block: Block | undefined): number | undefined {
-  return block && ROUND_KINDS.has(block.kind) ? (block.kind === 'amrap' ? 1 : countRounds(block)) : undefined;
+  return block && BLOCK_KINDS[block.kind].inRounds
+    ? block.kind === 'amrap'
+      ? 1
+      : countRounds(block)
+    : undefined;
 }
 
 /**

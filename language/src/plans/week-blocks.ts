@@ -1,7 +1,9 @@
 /** The blocks of a plan's day as they stand in one week: its cells, its number of sets and rounds, its rests. */
+
 import { countRounds } from '../measures/expand-sets.ts';
 import type { Block, MovementLine, PlanEntry, Range } from '../model/entry.ts';
 import type { Cell, Modifier, SetGroup } from '../model/quantity.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { countSteps, kindOf, type LineSteps, moveAmount, takeSteps, toBase } from './line-steps.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 import { takeWeek } from './take-week.ts';
@@ -19,14 +21,12 @@ export interface WeekBlock {
   readonly lines: readonly WeekLine[];
 }
 
-const QUIET: ReadonlySet<Block['kind']> = new Set(['warmup', 'cooldown']);
-
 export function takeTurn(plan: PlanEntry, turn: PlanTurn, toKey: (name: string) => string): WeekBlock[] {
   const sources = turn.day.blocks.flatMap((block) => block.lines);
   return takeWeek(turn.day, turn.week, toKey)
     .filter((block) => block.lines.length > 0)
     .map((written): WeekBlock => {
-      const share = QUIET.has(written.kind) ? undefined : turn.deload?.sets;
+      const share = BLOCK_KINDS[written.kind].working ? turn.deload?.sets : undefined;
       const block = shortenBlock(takeRestSteps(plan, written, turn), share);
       const lines = written.lines.map((line) => {
         const source = sources.find(({ span }) => span.line === line.span.line)!;

@@ -1,8 +1,9 @@
 /** What stands over a plan: its course, the week and days at hand, and what its lines come to. */
+
 import { fromDayNumber, type IsoDate, toDayNumber } from '../calendar/iso-date.ts';
 import type { Result } from '../measures/result.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
-import type { Block, PlacedEntry, PlanEntry } from '../model/entry.ts';
+import type { PlacedEntry, PlanEntry } from '../model/entry.ts';
 import { findCourse, findWeekOn, type PlanCourse, type PlanTurn } from '../plans/plan-calendar.ts';
 import { type PlanTotals, sumDays } from '../plans/plan-totals.ts';
 import { explainSets } from '../plans/print-projected.ts';
@@ -13,12 +14,11 @@ import { printMinutes } from '../units/duration.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber, printRange } from '../units/number.ts';
+import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { Lens, LensOptions, LineHint } from './lens.ts';
 import { unitFor } from './session-lens.ts';
 import { count, joinFacts, printDay } from './words.ts';
 
-/** Blocks whose lines say what they come to at their end: a lens over each would tear the circuit apart. */
-const WITHOUT_LINE_LENS: ReadonlySet<Block['kind']> = new Set(['circuit', 'amrap', 'for time', 'intervals']);
 const MUSCLES_SHOWN = 2;
 /** A longer plan is told by its first, middle and last weeks in the hover alone. */
 const MOST_WEEKS = 12;
@@ -67,7 +67,7 @@ export function describePlan(works: SessionWorks, placed: PlacedEntry, options: 
   for (const day of onceEach(days)) {
     lenses.push({ kind: 'plan', line: at(day.turn.day.span.line), ...describeDay(works, view, day) });
     for (const { block, lines } of day.blocks) {
-      if (WITHOUT_LINE_LENS.has(block.kind)) continue;
+      if (BLOCK_KINDS[block.kind].endedByClock) continue;
       for (const line of lines.filter(saysMore)) {
         const results = line.sets.flatMap(({ load }) => load?.result ?? []);
         const text = describeLine(line, view.week);
@@ -88,7 +88,7 @@ export function describePlanHints(
   const view = viewPlan(works, placed.entry, options);
   return onceEach(projectWeek(works, view, view.week)).flatMap(({ blocks }) =>
     blocks
-      .filter(({ block }) => WITHOUT_LINE_LENS.has(block.kind))
+      .filter(({ block }) => BLOCK_KINDS[block.kind].endedByClock)
       .flatMap(({ lines }) => lines.filter(saysMore))
       .map(
         (line): LineHint => ({
