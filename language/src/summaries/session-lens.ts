@@ -149,7 +149,10 @@ function describeWeek(
   const { practice } = works;
   const records = practice.sessionsOf(record.athlete);
   const nextWeek = findFirst(records, startDayOf(record.day) + 7);
-  const last = records.slice(0, nextWeek).findLast(({ entry }) => !entry.missed);
+  // A missed session shows that alone; the lens is drawn on each keystroke, so the history is not copied.
+  let at = nextWeek - 1;
+  while (at >= 0 && records[at]!.entry.missed) at--;
+  const last = records[at];
   if (!last || last.entry !== record.entry || last.line !== record.line || last.uri !== record.uri)
     return undefined;
   // A session dated after today belongs to no week so far.

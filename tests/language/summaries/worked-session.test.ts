@@ -84,3 +84,12 @@ test('the lenses with a week before', () => {
     ]
   `);
 });
+
+test('the week stands over the last session done, where the last entry was missed', () => {
+  const missed = '\nsession 2026-11-18 Sunniva Kettleby\n  missed, a cold\n';
+  const lenses = readLenses(WEEK_BEFORE + SESSION + missed, { ...OPTIONS, today: '2026-11-30' });
+  expect(lenses.filter((lens) => /over week|missed/.test(lens))).toEqual([
+    '11: 58 min · 26 working sets · 7 825 kg incl. body · week 47 (missed) 66 % over week 46',
+    '31: missed: a cold',
+  ]);
+});
