@@ -1,9 +1,12 @@
-import { Disposable, EventEmitter, extensions, type TextDocument, workspace } from 'vscode';
+import { Disposable, EventEmitter, extensions, RelativePattern, type TextDocument, workspace } from 'vscode';
 import type { CommittedTextParams } from '../../server/src/messages.ts';
 import type { GitApi, GitExtension, GitRepository } from './git-api.ts';
 
 /** A file without a plan is not asked for: only plans say what a revision costs. */
 const PLAN = /^\s*plan\b/im;
+
+/** Git appends a line here whenever HEAD is another commit. In a linked work tree it lies elsewhere. */
+const HEAD_LOG = '.git/logs/HEAD';
 
 /**
  * Tells the server how open logs were last committed, so that it can say what changed since: when one is opened or saved,
@@ -17,6 +20,8 @@ export class GitTexts implements Disposable {
   #watched: Disposable | undefined;
   #api: GitApi | undefined;
   readonly #heads = new WeakMap<GitRepository, string | undefined>();
+  /** The newest question about each log: an answer to an earlier one comes too late. */
+  readonly #asked = new WeakMap<TextDocument, symbol>();
 
   /** A log, by its URI, may differ from its last commit otherwise than before. */
   readonly onDidChange = this.#changed.event;
@@ -69,7 +74,15 @@ export class GitTexts implements Disposable {
     const repositories: Disposable[] = [];
     const watch = (repository: GitRepository): void => {
       this.#heads.set(repository, repository.state.HEAD?.commit);
-      repositories.push(repository.state.onDidChange(() => this.#lookAtHead(repository)));
+      // The Git extension passes over what changes while it is busy, so the commits are watched as well.
+      const log = workspace.createFileSystemWatcher(new RelativePattern(repository.rootUri, HEAD_LOG));
+      const tell = () => void this.tellAll();
+      repositories.push(
+        repository.state.onDidChange(() => this.#lookAtHead(repository)),
+        log,
+        log.onDidChange(tell),
+        log.onDidCreate(tell),
+      );
     };
     for (const repository of api.repositories) watch(repository);
     const subscriptions = [
@@ -98,7 +111,11 @@ export class GitTexts implements Disposable {
   async #tell(document: TextDocument): Promise<void> {
     const { languageId, uri } = document;
     if (languageId !== 'plimsoll' || uri.scheme !== 'file' || !PLAN.test(document.getText())) return;
-    await this.#send(await this.#read(document)).catch(() => undefined); // Without a server nobody asks.
+    const question = Symbol();
+    this.#asked.set(document, question);
+    const answer = await this.#read(document);
+    if (this.#asked.get(document) !== question) return;
+    await this.#send(answer).catch(() => undefined); // Without a server nobody asks.
     this.#changed.fire(uri.toString());
   }
 
