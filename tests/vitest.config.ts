@@ -17,5 +17,8 @@ export default defineConfig({
   test: {
     include: ['**/*.test.ts'],
     exclude: ['editor/*.test.ts', '**/node_modules/**', '.cache/**'],
+    // Far above what any of them needs: a machine that does other work meanwhile is no failure.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

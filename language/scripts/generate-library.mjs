@@ -6,7 +6,7 @@ import { readFile } from '../src/reading/read-file.ts';
 import { createSyntaxServices } from '../src/syntax/syntax-services.ts';
 
 const folder = join(import.meta.dirname, '..', 'library');
-const reader = createEntryReader(createSyntaxServices());
+const reader = createEntryReader(createSyntaxServices);
 const files = readdirSync(folder)
   .filter((file) => file.endsWith('.plim'))
   .sort()

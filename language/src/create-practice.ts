@@ -12,19 +12,8 @@ let foundation: { readonly reader: EntryReader; readonly library: Library } | un
  * notation and the built-in library. Files are given to it with {@link Practice.setFile}.
  */
 export function createPractice(): Practice {
-  foundation ??= { reader: createReader(), library: indexLibrary(readFacts()) };
+  foundation ??= { reader: createEntryReader(createSyntaxServices), library: indexLibrary(readFacts()) };
   return new Practice(foundation.reader, foundation.library);
-}
-
-/** The parser is made when the first entry wants reading: a command that only prints its help needs none. */
-function createReader(): EntryReader {
-  let reader: EntryReader | undefined;
-  return {
-    read: (lines, opens, fileUnit) => {
-      reader ??= createEntryReader(createSyntaxServices());
-      return reader.read(lines, opens, fileUnit);
-    },
-  };
 }
 
 function readFacts(): [name: string, entries: PlacedEntry[]][] {

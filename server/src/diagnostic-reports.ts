@@ -7,8 +7,7 @@ import {
   ResponseError,
   type WorkspaceDiagnosticReport,
 } from 'vscode-languageserver';
-
-const SLICE_IN_MS = 10;
+import { letRequestsThrough, SLICE_IN_MS } from './let-through.ts';
 
 export interface ReportPorts {
   readonly compute: (uri: string) => Diagnostic[];
@@ -72,7 +71,7 @@ export class DiagnosticReports {
   ): Promise<WorkspaceDiagnosticReport> {
     for (;;) {
       await this.#untilQuiet(token);
-      await this.#lookAtStale(token);
+      if (!(await this.#lookAtStale(token))) continue;
       const items = [...this.#told].flatMap(([uri, { id, items }]) => {
         const previous = previousIds.get(uri);
         // Nothing was told of this file, and nothing is wrong with it.
@@ -97,15 +96,19 @@ export class DiagnosticReports {
     return told;
   }
 
-  async #lookAtStale(token: CancellationToken): Promise<void> {
+  /** In slices that let requests through; stops where something changes meanwhile, and then gives false. */
+  async #lookAtStale(token: CancellationToken): Promise<boolean> {
+    const since = this.#changedAt;
     let sliceStart = performance.now();
     for (const uri of [...this.#stale]) {
       this.#look(uri);
       if (performance.now() - sliceStart < SLICE_IN_MS) continue;
-      await new Promise((resolve) => setTimeout(resolve, 0));
+      await letRequestsThrough();
       giveUpIfCancelled(token);
+      if (this.#changedAt !== since) return false;
       sliceStart = performance.now();
     }
+    return true;
   }
 
   #wake(): void {

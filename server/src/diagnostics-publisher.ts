@@ -1,6 +1,5 @@
 import type { Diagnostic } from 'vscode-languageserver';
-
-const SLICE_IN_MS = 10;
+import { SLICE_IN_MS } from './let-through.ts';
 
 export interface PublisherPorts {
   readonly compute: (uri: string) => Diagnostic[];

@@ -17,7 +17,7 @@ import { CommittedTexts } from './committed-texts.ts';
 import { DiagnosticReports } from './diagnostic-reports.ts';
 import { DiagnosticsPublisher } from './diagnostics-publisher.ts';
 import { provideCodeActions } from './features/code-actions.ts';
-import { provideCodeLenses } from './features/code-lens.ts';
+import { findLensFile, provideCodeLenses, resolveCodeLens } from './features/code-lens.ts';
 import { COMPLETION_OPTIONS, provideCompletion } from './features/completion.ts';
 import type { FeatureContext } from './features/context.ts';
 import { provideDiagnostics } from './features/diagnostics.ts';
@@ -39,7 +39,7 @@ import {
   WEEKS_CHANGED,
 } from './messages.ts';
 import { NAVIGATION_CAPABILITIES, NAVIGATION_WORKSPACE, registerNavigation } from './navigation.ts';
-import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
+import { complainOfSettings, DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
 import type { Clock } from './today.ts';
 import { normalise, Workspace } from './workspace.ts';
 
@@ -89,7 +89,7 @@ export function startServer(
     failed: (uri, error) => logFailure(`facts of ${uri}`, error),
   });
   const compute = (uri: string) =>
-    guard('diagnostics', () => provideDiagnostics(contextWith(DEFAULT_SETTINGS), uri)) ?? [];
+    guard('diagnostics', () => provideDiagnostics(contextWith(pushedSettings), uri)) ?? [];
   const publisher = new DiagnosticsPublisher({
     compute,
     send: (uri, diagnostics) => {
@@ -129,7 +129,7 @@ export function startServer(
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
         hoverProvider: true,
         completionProvider: COMPLETION_OPTIONS,
-        codeLensProvider: {},
+        codeLensProvider: { resolveProvider: true },
         inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [...REWRITE_KINDS, NEXT_SESSION_KIND] },
         documentFormattingProvider: true,
@@ -158,6 +158,7 @@ export function startServer(
         ask(workspace.setFolders(folders));
       });
     }
+    if (client.workspace?.configuration) ask(pullSettings());
     ask(workspace.setFolders(folders));
   });
 
@@ -176,7 +177,8 @@ export function startServer(
   connection.workspace.onDidRenameFiles(() => ask(workspace.rescan()));
   connection.onDidChangeConfiguration(({ settings: pushed }) => {
     settings.clear();
-    pushedSettings = readSettings((pushed as { plimsoll?: unknown } | null)?.plimsoll);
+    if (client.workspace?.configuration) ask(pullSettings());
+    else takeSettings((pushed as { plimsoll?: unknown } | null)?.plimsoll);
     refresh.schedule();
   });
 
@@ -189,6 +191,10 @@ export function startServer(
     ),
   );
   connection.onCodeLens(({ textDocument }) => answer('lenses', textDocument.uri, provideCodeLenses));
+  connection.onCodeLensResolve(
+    async (lens) =>
+      (await answer('lens', findLensFile(lens) ?? '', (context) => resolveCodeLens(context, lens))) ?? lens,
+  );
   connection.languages.inlayHint.on((params) =>
     answer('hints', params.textDocument.uri, (context, uri) => provideInlayHints(context, uri, params.range)),
   );
@@ -264,6 +270,7 @@ export function startServer(
     uri: string,
     provide: (context: FeatureContext, uri: string) => T,
   ): Promise<T | null> {
+    workspace.noteRequest();
     const chosen = await settingsFor(uri);
     return guard(what, () => provide(contextWith(chosen), normalise(uri))) ?? null;
   }
@@ -293,12 +300,30 @@ export function startServer(
     return asked;
   }
 
+  /** Those of the window: what is not asked for one file alone is told by them. */
+  async function pullSettings(): Promise<void> {
+    takeSettings(await connection.workspace.getConfiguration({ section: 'plimsoll' }));
+  }
+
+  function takeSettings(section: unknown): void {
+    const before = JSON.stringify(pushedSettings.severities);
+    pushedSettings = readSettings(section);
+    for (const complaint of complainOfSettings(section))
+      connection.console.warn(`Setting plimsoll.checks.severity: ${complaint}`);
+    if (JSON.stringify(pushedSettings.severities) === before) return;
+    showProblems([...practice.fileUris(), ...workspace.openUris()]);
+    if (client.workspace?.diagnostics?.refreshSupport)
+      ask(connection.sendRequest(DiagnosticRefreshRequest.type));
+  }
+
   /** Files whose problems may be others now: all that use a changed definition, and those of the same athletes. */
-  function listAffected({ definitions, athletes }: PracticeChange): Iterable<string> {
+  function listAffected({ definitions, moved, athletes }: PracticeChange): Iterable<string> {
     if (definitions) return practice.fileUris();
-    return [...athletes].flatMap((athlete) =>
+    const sessions = [...athletes].flatMap((athlete) =>
       practice.sessionsOf(practice.resolveAthlete(athlete)).map(({ uri }) => uri),
     );
+    // It may be said of a definition on which line another of that name stands.
+    return new Set(moved ? [...sessions, ...practice.definingUris()] : sessions);
   }
 
   function ask(request: Promise<unknown>): void {

@@ -3,9 +3,10 @@ import type { TextDocumentContentChangeEvent, TextDocumentItem } from 'vscode-la
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import type { FileStore } from './file-store.ts';
+import { letRequestsThrough, SLICE_IN_MS } from './let-through.ts';
 
-/** How long files are read before waiting requests are answered. */
-const SLICE_IN_MS = 10;
+/** While the editor asks, files are read in pauses of this length alone: what is in sight comes first. */
+const PATIENCE_IN_MS = 25;
 /** How many files are asked for at once. */
 const AT_ONCE = 16;
 
@@ -37,6 +38,7 @@ export class Workspace {
   readonly #waiting = new Set<string>();
   #folders: readonly string[] = [];
   #isDraining = false;
+  #askedAt = Number.NEGATIVE_INFINITY;
   #readSinceIdle = 0;
   #isListing = 0;
 
@@ -63,7 +65,13 @@ export class Workspace {
     await this.#drain();
   }
 
+  /** The editor asks for something: what is read in the background waits a moment. */
+  noteRequest(): void {
+    this.#askedAt = performance.now();
+  }
+
   open({ uri, languageId, version, text }: TextDocumentItem): void {
+    this.noteRequest();
     const key = normalise(uri);
     // A file's older version beside it (`git:` in a comparison) would count everything twice.
     if (!this.#schemes.has(URI.parse(uri).scheme)) return;
@@ -140,7 +148,7 @@ export class Workspace {
         this.#readSinceIdle++;
         this.#listener.reading(this.#readSinceIdle, this.#readSinceIdle + this.#waiting.size);
         if (performance.now() - sliceStart > SLICE_IN_MS) {
-          await new Promise((resolve) => setTimeout(resolve, 0));
+          await this.#letRequestsThrough();
           sliceStart = performance.now();
         }
       }
@@ -151,6 +159,12 @@ export class Workspace {
     const isFirst = !this.complete;
     this.complete = true;
     if (isFirst) this.#listener.completed();
+  }
+
+  async #letRequestsThrough(): Promise<void> {
+    const isAsked = performance.now() - this.#askedAt < PATIENCE_IN_MS;
+    if (isAsked) await new Promise((resolve) => setTimeout(resolve, PATIENCE_IN_MS));
+    else await letRequestsThrough();
   }
 
   /** A file from outside the folders counts only while it is open. */

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import {
   type Problem,
@@ -90,6 +92,21 @@ export class EditorWindow {
     return text;
   }
 
+  /** Puts the cursor on a text, opens the menu of fixes and rewrites, and takes the one of that title. */
+  async pickAction(place: Place, title: string): Promise<void> {
+    await this.select(place);
+    await this.page.keyboard.press('ArrowLeft');
+    await this.runCommand('Quick Fix...');
+    const row = `.action-widget .monaco-list-row:has-text("${title}")`;
+    await this.page.click(row);
+    await this.page.waitForSelector(row, { state: 'hidden' });
+  }
+
+  /** A file of the workspace as it is on the disk: the browser's editor saves by itself soon after typing. */
+  readSaved(path: string): string {
+    return readFileSync(join(this.folder, path), 'utf8');
+  }
+
   /** What the lenses on the screen say, from top to bottom. */
   readLenses(): Promise<string[]> {
     return readLenses(this.page);
@@ -133,7 +150,10 @@ export class EditorWindow {
     const widget = '.find-widget.visible';
     await this.page.keyboard.press('Control+F');
     await this.page.waitForSelector(`${widget} .find-part textarea`);
+    const isSame = (await this.page.inputValue(`${widget} .find-part textarea`)) === text;
     await this.page.fill(`${widget} .find-part textarea`, text);
+    // Only another text is looked for as it is typed.
+    if (isSame) await this.page.keyboard.press('Enter');
     await this.page.waitForFunction(() =>
       /\d+ of \d+|No results/.test(document.querySelector('.find-widget .matchesCount')?.textContent ?? ''),
     );

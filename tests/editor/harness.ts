@@ -49,7 +49,7 @@ export async function openWindow(folder: string): Promise<{ window: EditorWindow
   });
   try {
     const page = await launched.newPage({ viewport: { width: 1280, height: 1000 } });
-    page.setDefaultTimeout(30_000);
+    page.setDefaultTimeout(60_000);
     await page.goto(`${url}/?folder=${encodeURIComponent(folder)}`);
     await page.waitForSelector('.monaco-workbench .statusbar-item');
     return { window: new EditorWindow(page, folder), browser: launched };

@@ -120,6 +120,47 @@ const cases: Readonly<Record<string, () => Promise<void>>> = {
     assert.equal(document.lineAt(position.line).text, '  Back Squat: 3x5 @ 80 kg');
   },
 
+  'a quick fix writes the name that was meant, and the problem goes': async () => {
+    const document = await openFile();
+    const start = new vscode.Position(squatLine, document.lineAt(squatLine).text.indexOf('Back'));
+    const name = new vscode.Range(start, start.translate(0, 'Back Squat'.length));
+    const slip = new vscode.WorkspaceEdit();
+    slip.replace(document.uri, name, 'Back Sqaut');
+    assert.ok(await vscode.workspace.applyEdit(slip));
+    const isUnknown = ({ code }: vscode.Diagnostic) => code === 'unknown-movement';
+    await poll(
+      async () => vscode.languages.getDiagnostics(document.uri),
+      (found) => found.some(isUnknown),
+    );
+    const actions = await poll(
+      () => readActions(document, name),
+      (found) => found.length > 0,
+    );
+    const fix = actions.find(({ title }) => title === 'Write Back Squat');
+    assert.ok(fix?.edit, `among ${actions.map(({ title }) => title).join(', ')}`);
+    assert.ok(await vscode.workspace.applyEdit(fix.edit));
+    assert.equal(document.getText(), text);
+    await poll(
+      async () => vscode.languages.getDiagnostics(document.uri),
+      (found) => found.length > 0 && !found.some(isUnknown),
+    );
+  },
+
+  'formatting spaces and indents a file, and a broken line keeps its text': async () => {
+    const document = await openFile();
+    const untidy = new vscode.WorkspaceEdit();
+    untidy.replace(document.uri, document.lineAt(squatLine).range, 'Back Squat:3x5@80kg');
+    assert.ok(await vscode.workspace.applyEdit(untidy));
+    const edits = await poll(
+      () => readFormatting(document),
+      (found) => found.length > 0,
+    );
+    const tidy = new vscode.WorkspaceEdit();
+    tidy.set(document.uri, edits);
+    assert.ok(await vscode.workspace.applyEdit(tidy));
+    assert.equal(document.getText(), text);
+  },
+
   'the extension adds its commands': async () => {
     const commands = await vscode.commands.getCommands(true);
     const missing = ['plimsoll.newLog', 'plimsoll.showLog', 'plimsoll.restartServer'].filter(
@@ -216,6 +257,17 @@ async function readCompletion(
 ): Promise<vscode.CompletionList> {
   const command = 'vscode.executeCompletionItemProvider';
   return vscode.commands.executeCommand<vscode.CompletionList>(command, document.uri, position, trigger);
+}
+
+async function readActions(document: vscode.TextDocument, range: vscode.Range): Promise<vscode.CodeAction[]> {
+  const command = 'vscode.executeCodeActionProvider';
+  return vscode.commands.executeCommand<vscode.CodeAction[]>(command, document.uri, range, 'quickfix');
+}
+
+async function readFormatting(document: vscode.TextDocument): Promise<vscode.TextEdit[]> {
+  const command = 'vscode.executeFormatDocumentProvider';
+  const options = { tabSize: 2, insertSpaces: true };
+  return (await vscode.commands.executeCommand<vscode.TextEdit[]>(command, document.uri, options)) ?? [];
 }
 
 /** What an item of a completion list replaces. */

@@ -1,7 +1,7 @@
-import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { commitAll, git } from './git.ts';
 import { useEditorWindow } from './harness.ts';
 
 const plan = `plan Lantern Ebb
@@ -13,19 +13,10 @@ const plan = `plan Lantern Ebb
 
 let repository = '';
 
-/** In a real repository, untouched by the settings of whoever runs the tests. */
-function git(...args: readonly string[]): void {
-  const settings = ['-c', 'user.name=Quill Harrow', '-c', 'user.email=quill@example.invalid'];
-  const env = { ...process.env, GIT_CONFIG_GLOBAL: '/dev/null', GIT_CONFIG_NOSYSTEM: '1' };
-  execFileSync('git', [...settings, ...args], { cwd: repository, env });
-}
-
 const editor = useEditorWindow((folder) => {
   repository = folder;
   writeFileSync(join(folder, 'ebb.plim'), plan);
-  git('init', '-q', '-b', 'main');
-  git('add', '-A');
-  git('commit', '-q', '-m', 'Begin');
+  commitAll(folder);
 });
 
 const readRevision = async (): Promise<string | undefined> =>
@@ -60,6 +51,6 @@ test('a commit of it ends the lens', async () => {
   await editor().page.keyboard.press('Control+1');
   await editor().page.keyboard.press('Control+S');
   await editor().page.waitForSelector('.tab.active:not(.dirty)');
-  git('commit', '-q', '-a', '-m', 'More squats');
-  await expect.poll(readRevision, { timeout: 30_000 }).toBeUndefined();
+  git(repository, 'commit', '-q', '-a', '-m', 'More squats');
+  await expect.poll(readRevision).toBeUndefined();
 });

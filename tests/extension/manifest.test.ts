@@ -1,4 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { CHECKS } from '@plimsoll/language/checks/catalogue';
+import { SEVERITY_CHOICES } from '@plimsoll/language/checks/severities';
 import { describe, expect, test } from 'vitest';
 
 const extension = new URL('../../extension/', import.meta.url);
@@ -55,6 +57,19 @@ describe('settings', () => {
 
   test.each(settings)('%s is in the README', (name) => {
     expect(read('README.md')).toContain(`\`${name}\``);
+  });
+});
+
+test('the settings page knows every check and every severity', () => {
+  const { propertyNames, additionalProperties } =
+    manifest.contributes.configuration.properties['plimsoll.checks.severity'];
+  expect(propertyNames.enum).toEqual(Object.keys(CHECKS).sort());
+  expect(additionalProperties.enum).toEqual(SEVERITY_CHOICES);
+});
+
+test('Enter formats the line that it ends', () => {
+  expect(manifest.contributes.configurationDefaults['[plimsoll]']).toMatchObject({
+    'editor.formatOnType': true,
   });
 });
 

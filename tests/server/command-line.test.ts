@@ -75,6 +75,38 @@ describe('check', () => {
     expect((await run(write({ 'a.plim': text }), 'check', ...options)).code).toBe(expected);
   });
 
+  test.each([
+    ['one made an error', ['--severity', 'unknown-movement=error'], 1, 'error:', '1 error, 0 warnings'],
+    [
+      'one turned off',
+      ['--severity=unknown-movement=off', '--fail-on=warning'],
+      0,
+      '',
+      '0 errors, 0 warnings',
+    ],
+    [
+      'several, and the option twice',
+      ['--severity', 'no-load=error, unknown-movement=info', '--severity', 'load-jump=off'],
+      0,
+      'info:',
+      '0 errors, 0 warnings, 1 note',
+    ],
+  ])('with severities: %s', async (_name, options, expected, severity, summary) => {
+    const { code, out } = await run(write({ 'a.plim': warning }), 'check', ...options);
+    expect(code).toBe(expected);
+    expect(out).toContain(severity);
+    expect(out).toContain(`${summary} in 1 file\n`);
+  });
+
+  test.each([
+    ['lod-jump=off', '--severity: No check is called lod-jump: did you mean load-jump?\n'],
+    ['load-jump=loud', '--severity: load-jump is set to error, warning, info, hint or off, not "loud"\n'],
+    ['load-jump', '--severity: load-jump is set to error, warning, info, hint or off, not nothing\n'],
+  ])('a severity that is not understood: %s', async (option, told) => {
+    const { code, error } = await run(write({ 'a.plim': good }), 'check', '--severity', option);
+    expect([code, error]).toEqual([2, told]);
+  });
+
   test('looks names up in all files given', async () => {
     const own = write({ 'a.plim': warning, 'moves/b.plim': 'exercise Harbour Hop\n' });
     expect((await run(own, 'check', 'a.plim', 'moves')).out).toBe('0 errors, 0 warnings in 2 files\n');
@@ -167,9 +199,12 @@ describe('misuse ends with 2 and a sentence', () => {
     [['check', 'empty'], 'There is no log (*.plim) in "empty".'],
     [
       ['check', '--colour'],
-      'plimsoll check has no option --colour: it takes --fail-on, --format, --today and --help.',
+      'plimsoll check has no option --colour: it takes --fail-on, --format, --today, --severity, --cache and --help.',
     ],
-    [['check', '-x'], 'plimsoll check has no option -x: it takes --fail-on, --format, --today and --help.'],
+    [
+      ['check', '-x'],
+      'plimsoll check has no option -x: it takes --fail-on, --format, --today, --severity, --cache and --help.',
+    ],
     [['check', '--format'], '--format needs a value: text or json.'],
     [['check', '--format', 'xml'], '--format is text or json, not "xml".'],
     [['check', '--fail-on', 'hint'], '--fail-on is error or warning, not "hint".'],

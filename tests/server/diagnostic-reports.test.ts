@@ -94,3 +94,30 @@ test('nothing is told until typing has paused', async () => {
   await quiet.report('a.plim', undefined, source.token);
   expect(performance.now() - start).toBeGreaterThanOrEqual(39);
 });
+
+test('looking at all files stops as soon as something changes meanwhile, and nothing is told of what is old', async () => {
+  const many = Array.from({ length: 40 }, (_, index) => `${index}.plim`);
+  let typed = 0;
+  const busy = new DiagnosticReports({
+    compute: (uri) => {
+      const end = performance.now() + 3;
+      while (performance.now() < end);
+      // Whoever types does so while files are looked at.
+      if (uri === '3.plim' && typed++ === 0) setImmediate(() => busy.schedule(['0.plim']));
+      looked.push(uri);
+      return [problem(`${typed}`)];
+    },
+    versionOf: () => undefined,
+    toClientUri: (uri) => uri,
+    quietMs: 0,
+  });
+  busy.schedule(many);
+  const { items } = await busy.reportAll(new Map(), source.token);
+  expect(items).toHaveLength(40);
+  const again = looked.lastIndexOf('0.plim');
+  expect(looked.filter((uri) => uri === '0.plim')).toHaveLength(2);
+  expect(looked.indexOf('39.plim')).toBeGreaterThan(looked.indexOf('3.plim'));
+  expect(items.find(({ uri }) => uri === '0.plim')).toMatchObject({ items: [{ message: '1' }] });
+  expect(again).toBeGreaterThan(looked.indexOf('3.plim'));
+  busy.dispose();
+});

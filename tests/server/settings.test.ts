@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { DEFAULT_SETTINGS, readSettings } from '@plimsoll/server/settings';
+import { complainOfSettings, DEFAULT_SETTINGS, readSettings } from '@plimsoll/server/settings';
 import { expect, test } from 'vitest';
 
 test('choices are taken as they come', () => {
@@ -8,6 +8,7 @@ test('choices are taken as they come', () => {
     hints: { show: false, plates: true },
     estimatedMax: { formula: 'wathan' },
     display: { unit: 'lb' },
+    checks: { severity: { 'load-jump': 'off', 'no-load': 'error' } },
   };
   expect(readSettings(section)).toEqual({
     lenses: 'blocks',
@@ -15,15 +16,29 @@ test('choices are taken as they come', () => {
     plates: true,
     formula: 'wathan',
     unit: 'lb',
+    severities: { 'load-jump': 'off', 'no-load': 'error' },
   });
 });
 
-test.each([[undefined], [null], ['noise'], [{}], [{ lenses: null, hints: 7, display: { unit: 'stone' } }]])(
-  '%j counts as not set',
-  (section) => {
-    expect(readSettings(section)).toEqual(DEFAULT_SETTINGS);
-  },
-);
+test('a mistyped check or severity is told, and the others hold', () => {
+  const section = { checks: { severity: { 'lod-jump': 'off', 'no-load': 'loud', 'load-jump': 'hint' } } };
+  expect(readSettings(section).severities).toEqual({ 'load-jump': 'hint' });
+  expect(complainOfSettings(section)).toEqual([
+    'No check is called lod-jump: did you mean load-jump?',
+    'no-load is set to error, warning, info, hint or off, not "loud"',
+  ]);
+  expect(complainOfSettings(undefined)).toEqual([]);
+});
+
+test.each([
+  [undefined],
+  [null],
+  ['noise'],
+  [{}],
+  [{ lenses: null, hints: 7, display: { unit: 'stone' }, checks: ['off'] }],
+])('%j counts as not set', (section) => {
+  expect(readSettings(section)).toEqual(DEFAULT_SETTINGS);
+});
 
 test('the settings page offers the same choices and defaults', () => {
   const manifest = JSON.parse(readFileSync(new URL('../../extension/package.json', import.meta.url), 'utf8'));
@@ -35,8 +50,9 @@ test('the settings page offers the same choices and defaults', () => {
   const names = Object.keys(properties).filter((name) => !name.startsWith('plimsoll.trace'));
   expect(names).toHaveLength(Object.keys(DEFAULT_SETTINGS).length);
   for (const name of names) {
-    const choices: unknown[] = properties[name].enum ?? [true, false];
     expect(read(name, properties[name].default)).toEqual(DEFAULT_SETTINGS);
+    if (properties[name].type === 'object') continue;
+    const choices: unknown[] = properties[name].enum ?? [true, false];
     expect(new Set(choices.map((choice) => JSON.stringify(read(name, choice)))).size).toBe(choices.length);
   }
 });

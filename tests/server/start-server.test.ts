@@ -68,6 +68,51 @@ describe('what is wrong', () => {
   });
 });
 
+describe('severities', () => {
+  const problem = (client: TestClient) =>
+    client.diagnostics('a.plim').map(({ code, severity }) => `${code} ${severity}`);
+
+  test('that were set hold from the start, in open and closed files, and change at once', async () => {
+    const client = await start({
+      files: { 'athletes.plim': athletes, 'a.plim': log('2026-11-02', 'Harbour Hop: 5') },
+    });
+    await expect.poll(() => problem(client)).toEqual(['unknown-movement 2']);
+    await client.set({ checks: { severity: { 'unknown-movement': 'error' } } });
+    await expect.poll(() => problem(client)).toEqual(['unknown-movement 1']);
+    await client.open('a.plim');
+    const actions = async () => (await client.actions('a.plim', 'Harbour')).map(({ title }) => title);
+    // An error is not one to be silenced.
+    expect(await actions()).not.toContain('Ignore unknown-movement on this line');
+    await client.set({ checks: { severity: { 'unknown-movement': 'off' } } });
+    await expect.poll(() => problem(client)).toEqual([]);
+    expect((await client.actions('a.plim', 'Harbour', ['quickfix'])).map(({ title }) => title)).toEqual([
+      'Define Harbour Hop from a template',
+    ]);
+    await client.set({});
+    await expect.poll(() => problem(client)).toEqual(['unknown-movement 2']);
+  });
+
+  test('of checks that are not there are told in the log', async () => {
+    const client = await start({ files: { 'a.plim': log('2026-11-02', 'Dip: 5') } });
+    await client.set({ checks: { severity: { 'lod-jump': 'off' } } });
+    await expect
+      .poll(() => client.log.join('\n'))
+      .toContain('plimsoll.checks.severity: No check is called lod-jump: did you mean load-jump?');
+  });
+
+  test('are taken from an editor that tells them unasked', async () => {
+    const client = await start({
+      files: { 'athletes.plim': athletes, 'a.plim': log('2026-11-02', 'Harbour Hop: 5') },
+      capabilities: {},
+    });
+    await expect.poll(() => problem(client)).toEqual(['unknown-movement 2']);
+    await client.notify('workspace/didChangeConfiguration', {
+      settings: { plimsoll: { checks: { severity: { 'unknown-movement': 'hint' } } } },
+    });
+    await expect.poll(() => problem(client)).toEqual(['unknown-movement 4']);
+  });
+});
+
 describe('files', () => {
   test('that change beside the editor are read again', async () => {
     const client = await start({ files: { 'a.plim': log('2026-11-02', 'Back Squat: 5 @') } });

@@ -6,7 +6,11 @@ import type { Athlete } from '../practice/athlete.ts';
 import type { Movement } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
+import { CHECKS } from './catalogue.ts';
 import { type CheckContext, listLines, problem } from './check-context.ts';
+
+/** When an athlete began to avoid something is not written: what was done long before is no slip. */
+const { recent: RECENT_DAYS } = CHECKS['to-avoid'].numbers;
 
 interface Trainee {
   readonly athlete: Athlete;
@@ -16,9 +20,14 @@ interface Trainee {
 
 /** Movements that an athlete is to avoid on that day, by name or by pattern. A plan is judged from its first day. */
 export function* checkAvoid(entry: SessionEntry | PlanEntry, context: CheckContext): Iterable<Problem> {
-  const { practice } = context;
-  const trainees = entry.kind === 'session' ? listTrainees(entry, context) : listPlanned(entry, context);
-  if (trainees.every(({ athlete }) => athlete.entry.avoid.length === 0)) return;
+  const { practice, today } = context;
+  const since = toDayNumber(today) - RECENT_DAYS;
+  const all =
+    entry.kind === 'session'
+      ? listTrainees(context).filter(({ day }) => day >= since)
+      : listPlanned(entry, context);
+  const trainees = all.filter(({ athlete, day }) => athlete.entry.avoid.some((each) => isValid(each, day)));
+  if (trainees.length === 0) return;
   for (const { line } of listLines(entry)) {
     const movement = practice.findMovement(line.name.text);
     for (const { athlete, index, day } of trainees) {
@@ -34,8 +43,8 @@ export function* checkAvoid(entry: SessionEntry | PlanEntry, context: CheckConte
   }
 }
 
-function listTrainees(entry: SessionEntry, { practice, uri, line }: CheckContext): Trainee[] {
-  return practice.recordsOf(uri, { entry, line }).flatMap(({ athlete, index, day }) => {
+function listTrainees({ practice, records }: CheckContext): Trainee[] {
+  return records.flatMap(({ athlete, index, day }) => {
     const defined = practice.findAthlete(athlete);
     return defined ? [{ athlete: defined, index, day }] : [];
   });
@@ -53,6 +62,10 @@ function isDone(line: MovementLine, index: number): boolean {
   return sets.length === 0 || sets.some(({ amount }) => amount?.kind !== 'skipped');
 }
 
+function isValid({ until }: Pick<AthleteEntry['avoid'][number], 'until'>, day: number): boolean {
+  return !until || toDayNumber(until) >= day;
+}
+
 export function findAvoided(
   { avoid }: AthleteEntry,
   movement: Movement,
@@ -60,8 +73,10 @@ export function findAvoided(
   practice: Practice,
 ): AthleteEntry['avoid'][number] | undefined {
   const pattern = movement.entry.pattern && foldName(movement.entry.pattern.text);
-  return avoid.find(({ what, until }) => {
-    if (until && toDayNumber(until) < day) return false;
-    return foldName(what.text) === pattern || practice.findMovement(what.text)?.key === movement.key;
+  return avoid.find((each) => {
+    if (!isValid(each, day)) return false;
+    return (
+      foldName(each.what.text) === pattern || practice.findMovement(each.what.text)?.key === movement.key
+    );
   });
 }

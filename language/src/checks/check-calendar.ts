@@ -38,10 +38,13 @@ export function* checkFuture({ date: written }: SessionEntry, { today }: CheckCo
 }
 
 /** A session that is logged already, of that day and time. */
-export function* checkTwice(entry: SessionEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {
+export function* checkTwice(
+  entry: SessionEntry,
+  { practice, uri, records: own }: CheckContext,
+): Iterable<Problem> {
   if (!entry.date?.date) return;
   const { date, span } = entry.date;
-  for (const { athlete } of practice.recordsOf(uri, { entry, line })) {
+  for (const { athlete } of own) {
     const { records, positions } = findHistory(practice, athlete);
     const before = records[positions.get(entry)! - 1];
     if (!before || before.date !== date || before.entry.clock !== entry.clock) continue;
@@ -98,9 +101,9 @@ export function checkOrder(practice: Practice, { uri, entries }: FileModel): Fil
 }
 
 /** A session while its athlete is away. */
-export function* checkAway(entry: SessionEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {
+export function* checkAway(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
   if (!entry.date || entry.missed) return;
-  for (const { athlete, day } of practice.recordsOf(uri, { entry, line })) {
+  for (const { athlete, day } of records) {
     const defined = practice.findAthlete(athlete);
     const absence = defined?.entry.away.find(
       ({ from, to }) => from && to && toDayNumber(from) <= day && day <= toDayNumber(to),

@@ -3,17 +3,18 @@ import type { AthleteEntry, SessionEntry } from '../model/entry.ts';
 import type { Problem, Span } from '../model/source.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { type CheckContext, joinWords, listLines, problem } from './check-context.ts';
+import { CHECKS } from './catalogue.ts';
+import { type CheckContext, joinWords, listModifiers, problem } from './check-context.ts';
 import { findHistory } from './training-history.ts';
 
 /** Years of age below which an athlete counts as young. */
-const ADULT_AGE = 18;
+const ADULT_AGE = CHECKS['caution-youth'].numbers.years;
 /** Of 10: from here on pain counts as moderate. */
-const MODERATE_PAIN = 4;
+const MODERATE_PAIN = CHECKS['caution-pain'].numbers.score;
 /** Days without a session after which a return begins lower. */
-const LAYOFF_DAYS = 14;
+const LAYOFF_DAYS = CHECKS['caution-layoff'].numbers.days;
 /** Days that a health screening is valid. */
-const SCREENING_DAYS = 365;
+const SCREENING_DAYS = CHECKS['caution-max-test'].numbers.days;
 const SIGNS = /\b(?:chest|heart|faint\w*|dizz\w*|breath\w*|blackout)\b/i;
 
 /** Who is under age for the whole year, as far as the year of birth tells. Said once, where the athlete is defined. */
@@ -29,7 +30,12 @@ function isYoung({ born }: AthleteEntry, date: string): boolean {
 
 /** The worst pain of a session, where it is moderate or more, or where its place is a sign to stop. */
 export function* checkPain(entry: SessionEntry): Iterable<Problem> {
-  const pains = [...entry.pains, ...listLines(entry).flatMap(({ line }) => listLinePains(line))];
+  const pains: Pain[] = [...entry.pains];
+  for (const { lines } of entry.blocks) {
+    for (const line of lines)
+      pains.push(...listModifiers(line).filter((modifier) => modifier.kind === 'pain'));
+  }
+  if (pains.length === 0) return;
   const sign = pains.find(({ where, score }) => score > 0 && where !== undefined && SIGNS.test(where));
   if (sign) {
     const message = `Pain ${sign.score}, ${sign.where}: stop and seek medical help on chest pain, fainting or unusual breathlessness`;
@@ -52,20 +58,16 @@ interface Pain {
   readonly span: Span;
 }
 
-function listLinePains({ modifiers, cells }: ReturnType<typeof listLines>[number]['line']): Pain[] {
-  const all = [...modifiers, ...cells.flatMap((cell) => cell.modifiers)];
-  return all.filter((modifier) => modifier.kind === 'pain');
-}
-
 /** The first test of a max with a load: what to see to, and whose screening is due. */
-export function* checkMaxTest(entry: SessionEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {
-  const test = listLines(entry).find(
-    (blockLine) =>
-      blockLine.line.purpose === 'test' &&
-      blockLine.line.cells.some(({ sets }) => sets.some(({ load }) => load?.kind === 'mass')),
-  );
+export function* checkMaxTest(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
+  const test = entry.blocks
+    .flatMap(({ lines }) => lines)
+    .find(
+      ({ purpose, cells }) =>
+        purpose === 'test' && cells.some(({ sets }) => sets.some(({ load }) => load?.kind === 'mass')),
+    );
   if (!test) return;
-  const athletes = practice.recordsOf(uri, { entry, line }).flatMap(({ athlete, day, date }) => {
+  const athletes = records.flatMap(({ athlete, day, date }) => {
     const defined = practice.findAthlete(athlete);
     return defined ? [{ ...defined, day, date }] : [];
   });
@@ -82,7 +84,7 @@ export function* checkMaxTest(entry: SessionEntry, { practice, uri, line }: Chec
   ].filter((part) => part !== '');
   const usual = 'A max test: rested, in steps, with a spotter or safeties, stopped at any pain';
   const advice = [usual, ...more, 'in doubt ask a licensed practitioner'].join('; ');
-  yield problem('caution-max-test', test.line.name.span, advice);
+  yield problem('caution-max-test', test.name.span, advice);
 }
 
 function isScreened(screened: AthleteEntry['screened'], day: number): boolean {
@@ -93,9 +95,9 @@ function isScreened(screened: AthleteEntry['screened'], day: number): boolean {
 }
 
 /** The first session after more than two weeks without one. */
-export function* checkLayoff(entry: SessionEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {
+export function* checkLayoff(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
   if (entry.missed || !entry.date) return;
-  const back = practice.recordsOf(uri, { entry, line }).flatMap(({ athlete, day }) => {
+  const back = records.flatMap(({ athlete, day }) => {
     const before = findSessionBefore(entry, athlete, practice);
     const days = before ? day - before.day : 0;
     return days > LAYOFF_DAYS ? [{ name: practice.athleteName(athlete), days }] : [];

@@ -1,6 +1,7 @@
-import type { Entry } from '../model/entry.ts';
+import type { Entry, FileModel } from '../model/entry.ts';
 import type { Problem, Written } from '../model/source.ts';
 import { foldName } from '../text/names.ts';
+import type { FileProblem } from './check-calendar.ts';
 import { type CheckContext, problem } from './check-context.ts';
 
 /** Names and other spellings that an earlier definition has. To replace a built-in movement is what `exercise` is for. */
@@ -20,6 +21,15 @@ export function* checkDefinedTwice(entry: Entry, { practice, uri, line }: CheckC
       `${spelling.text} is defined${other} ${where}, and that definition counts: keep one of them`,
     );
   }
+}
+
+/** Units are said once for a whole file, wherever that stands. */
+export function checkUnitsTwice({ entries }: FileModel): FileProblem[] {
+  const [first, ...others] = entries.filter(({ entry }) => entry.kind === 'units');
+  return others.map(({ line, entry }) => {
+    const message = `The units of the file stand in line ${first!.line + 1}, and hold for all of it: take this line out`;
+    return { entryLine: line, problem: problem('defined-twice', entry.header, message) };
+  });
 }
 
 /** `in athletes.plim, line 4`; the file is left out where it is the same one. */

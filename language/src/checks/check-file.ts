@@ -17,38 +17,34 @@ import {
 import { checkLayoff, checkMaxTest, checkPain, checkYouth } from './check-cautions.ts';
 import { checkConflict } from './check-conflict.ts';
 import type { CheckContext } from './check-context.ts';
-import { checkDefinedTwice } from './check-definitions.ts';
+import { checkDefinedTwice, checkUnitsTwice } from './check-definitions.ts';
 import { checkHeavy } from './check-heavy.ts';
+import { checkIgnores } from './check-ignores.ts';
 import { checkLoadJump } from './check-load-jump.ts';
-import { checkNames } from './check-names.ts';
+import { checkLineNames, checkNames } from './check-names.ts';
 import { checkNoLoad } from './check-no-load.ts';
 import { checkOneBar } from './check-one-bar.ts';
 import { checkOneOrTwo } from './check-one-or-two.ts';
 import { checkPlace } from './check-place.ts';
 import { checkPlan } from './check-plan.ts';
 import { checkPlanDay } from './check-plan-day.ts';
+import { checkProgress } from './check-progress.ts';
 import { checkRareNames } from './check-rare-names.ts';
 import { checkStrays } from './check-strays.ts';
 import { checkWeekJump } from './check-week-jump.ts';
 import { checkEntry } from './entry-checks.ts';
+import { checkLines, type LineCheck } from './line-checks.ts';
 
 export type { FileProblem } from './check-calendar.ts';
 
 type Check<E extends Entry> = (entry: E, context: CheckContext) => Iterable<Problem>;
 
 /** What rests on an entry and on definitions: for every entry, and for some kinds beside that. */
-const EVERY: readonly Check<Entry>[] = [
-  checkNames,
-  checkStrays,
-  checkDefinedTwice,
-  checkOneOrTwo,
-  checkHeavy,
-];
+const EVERY: readonly Check<Entry>[] = [checkNames, checkStrays, checkDefinedTwice];
 const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, { kind: K }>>[] } = {
   athlete: [checkYouth],
-  plan: [checkPlace, checkOneBar, checkAvoid, checkPlan],
+  plan: [checkOneBar, checkAvoid, checkPlan],
   session: [
-    checkPlace,
     checkOneBar,
     checkAvoid,
     checkWhose,
@@ -60,12 +56,21 @@ const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, {
   ],
 };
 
-/** What rests on the athlete's other sessions too. */
+/** What rests on a movement's line and on definitions, the place among them. */
+const OF_ALL_LINES: readonly LineCheck[] = [checkLineNames, checkOneOrTwo, checkHeavy];
+const OF_LINES: { readonly [K in Entry['kind']]?: readonly LineCheck[] } = {
+  plan: [...OF_ALL_LINES, checkPlace as LineCheck],
+  session: [...OF_ALL_LINES, checkPlace as LineCheck],
+  unknown: OF_ALL_LINES,
+};
+
+/** What rests on the athlete's other sessions too, if only by its fixes. */
+const OF_LINES_BY_HISTORY: readonly LineCheck[] = [checkNoLoad as LineCheck];
 const BY_HISTORY: readonly Check<SessionEntry>[] = [
   checkTwice,
-  checkNoLoad,
   checkLoadJump,
   checkWeekJump,
+  checkProgress,
   checkLayoff,
 ];
 
@@ -95,7 +100,17 @@ export function checkFile(
   const file = practice.file(uri);
   if (!file) return [];
   const found = file.model.entries.flatMap(({ entry, line }) =>
-    place(line, checkOnce(entry, { practice, uri, line, today, works })),
+    place(
+      line,
+      checkOnce(entry, {
+        practice,
+        uri,
+        line,
+        records: practice.recordsOf(uri, { entry, line }),
+        today,
+        works,
+      }),
+    ),
   );
   return arrange(file, [
     ...found,
@@ -118,13 +133,16 @@ function place(entryLine: number, problems: readonly Problem[]): FileProblem[] {
   return problems.map((problem) => ({ entryLine, problem }));
 }
 
-/** With what a merge left, without what is ignored, in order of place. */
+/** With what a file shows as a whole and what a merge left, without what is ignored, in order of place. */
 function arrange(file: ReadFile, found: readonly FileProblem[]): FileProblem[] {
   const ignored = listIgnored(file);
   const conflicts = checkConflict(file);
   // A marker is no line of the notation: nothing else is said of it.
   const markers = new Set(conflicts.map(lineOf));
-  return [...found.filter((each) => !markers.has(lineOf(each))), ...conflicts]
+  const ofTheFile = [...checkUnitsTwice(file.model), ...checkIgnores(file)];
+  return [...found, ...ofTheFile]
+    .filter((each) => !markers.has(lineOf(each)))
+    .concat(conflicts)
     .filter((each) => !ignored.get(lineOf(each))?.has(each.problem.code))
     .sort((a, b) => lineOf(a) - lineOf(b) || a.problem.span.start - b.problem.span.start);
 }
@@ -156,10 +174,11 @@ function checkOnce(entry: Entry, context: CheckContext): readonly Problem[] {
   const entries = knownByPractice.get(practice) ?? new WeakMap<Entry, Known>();
   knownByPractice.set(practice, entries);
   const before = entries.get(entry);
-  const version = practice.definitionsVersion;
+  // Of a definition it may be said on which line another stands.
+  const version = entry.kind === 'session' ? practice.definitionsVersion : practice.linesVersion;
   const same =
     before?.version === version && before.today === today && before.line === line ? before : undefined;
-  const histories = listHistories(entry, context);
+  const histories = listHistories(context);
   const sameHistories = same?.histories.every((history, index) => history === histories[index]);
   if (same && sameHistories) return joinProblems(same);
   const known: Known = {
@@ -168,8 +187,7 @@ function checkOnce(entry: Entry, context: CheckContext): readonly Problem[] {
     line,
     problems: same?.problems ?? checkDefined(entry, context),
     histories,
-    historyProblems:
-      entry.kind === 'session' ? BY_HISTORY.flatMap((check) => [...check(entry, context)]) : [],
+    historyProblems: entry.kind === 'session' ? checkAgainstHistory(entry, context) : [],
   };
   entries.set(entry, known);
   return joinProblems(known);
@@ -179,14 +197,23 @@ function joinProblems({ problems, historyProblems }: Known): readonly Problem[] 
   return historyProblems.length === 0 ? problems : [...problems, ...historyProblems];
 }
 
-function listHistories(entry: Entry, { practice, uri, line }: CheckContext): (readonly SessionRecord[])[] {
-  if (entry.kind !== 'session') return [];
-  return practice.recordsOf(uri, { entry, line }).map(({ athlete }) => practice.sessionsOf(athlete));
+function listHistories({ practice, records }: CheckContext): (readonly SessionRecord[])[] {
+  return records.map(({ athlete }) => practice.sessionsOf(athlete));
 }
 
 function checkDefined(entry: Entry, context: CheckContext): Problem[] {
-  const own = (BY_KIND[entry.kind] ?? []) as readonly Check<Entry>[];
-  return [...listOwn(entry), ...[...EVERY, ...own].flatMap((check) => [...check(entry, context)])];
+  const problems = [...listOwn(entry)];
+  for (const check of EVERY) problems.push(...check(entry, context));
+  for (const check of (BY_KIND[entry.kind] ?? []) as readonly Check<Entry>[])
+    problems.push(...check(entry, context));
+  problems.push(...checkLines(OF_LINES[entry.kind] ?? [], entry, context));
+  return problems;
+}
+
+function checkAgainstHistory(entry: SessionEntry, context: CheckContext): Problem[] {
+  const problems = checkLines(OF_LINES_BY_HISTORY, entry, context);
+  for (const check of BY_HISTORY) problems.push(...check(entry, context));
+  return problems;
 }
 
 /** Codes by line of the file. A comment alone on its line speaks for the line below. */

@@ -6,11 +6,11 @@ import { printAmount, printPlain, printQuantity, printTime } from '../printing/p
 import { replaceBy } from '../reading/line-reading.ts';
 import { problem } from './check-context.ts';
 
-/** What a plan may ask and a session cannot have done: the fix writes a number. */
-export function* checkForPlans(entry: SessionEntry): Iterable<Problem> {
-  for (const block of entry.blocks) {
-    yield* checkBlock(block);
-    for (const line of block.lines) yield* checkLine(line);
+/** What a plan may ask of a block and a session cannot have done: the fix writes a number. */
+export function* checkBlocksForPlans({ blocks }: SessionEntry): Iterable<Problem> {
+  for (const block of blocks) {
+    const { rest, restsBetween, restSteps } = block;
+    if (rest || restsBetween.length > 0 || restSteps.length > 0) yield* checkBlock(block);
   }
 }
 
@@ -28,7 +28,10 @@ function* checkBlock({ rest, restsBetween, restSteps, span }: Block): Iterable<P
   }
 }
 
-function* checkLine(line: MovementLine): Iterable<Problem> {
+/** The same of a line. */
+export function* checkLineForPlans(line: MovementLine): Iterable<Problem> {
+  // What breaks off says so; the rest is told once it is whole.
+  if (line.broken) return;
   if (line.week !== undefined) {
     const place = { line: line.span.line, start: line.span.start, end: line.name.span.start };
     const kept = [line.label?.text, line.purpose === 'work' ? undefined : line.purpose];

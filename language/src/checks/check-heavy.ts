@@ -1,8 +1,7 @@
-import type { Entry } from '../model/entry.ts';
-import type { Problem } from '../model/source.ts';
 import { foldName } from '../text/names.ts';
 import { describeLimit, LIMITS } from '../vocabulary/limits.ts';
-import { type CheckContext, listLines, problem } from './check-context.ts';
+import { problem } from './check-context.ts';
+import type { LineCheck } from './line-checks.ts';
 import { listMasses } from './written-masses.ts';
 
 /** What carries more than any bar does: its limit is the higher one, which reading knows. */
@@ -14,18 +13,14 @@ const HEAVY_DUTY: ReadonlySet<string> = new Set([
 ]);
 
 /** A load past what a bar holds, on a movement that is no sled or leg press. */
-export function* checkHeavy(entry: Entry, { practice }: CheckContext): Iterable<Problem> {
-  for (const { line } of listLines(entry)) {
+export const checkHeavy: LineCheck =
+  (_entry, { practice }) =>
+  ({ line }) => {
     const heavy = listMasses(line.cells).filter(({ load }) => load.mass.grams > LIMITS.grams.high);
-    if (heavy.length === 0) continue;
+    if (heavy.length === 0) return [];
     const needs = practice.findMovement(line.name.text)?.entry.needs ?? [];
-    if (needs.some((need) => HEAVY_DUTY.has(foldName(need.text)))) continue;
-    for (const { set } of heavy) {
-      yield problem(
-        'out-of-range',
-        set.loadSpan,
-        `${set.loadText} is out of range: ${describeLimit('grams')}`,
-      );
-    }
-  }
-}
+    if (needs.some((need) => HEAVY_DUTY.has(foldName(need.text)))) return [];
+    return heavy.map(({ set }) =>
+      problem('out-of-range', set.loadSpan, `${set.loadText} is out of range: ${describeLimit('grams')}`),
+    );
+  };

@@ -3,18 +3,17 @@ import type { MassLoad } from '../model/quantity.ts';
 import type { Problem } from '../model/source.ts';
 import { printMass } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
+import { CHECKS } from './catalogue.ts';
 import { type CheckContext, problem } from './check-context.ts';
 import { findHistory, type LoadedSet, listLoaded, type MovementDay } from './training-history.ts';
 import { printMassLoad } from './written-masses.ts';
 
-const JUMP_PERCENT = 15;
-const WINDOW_DAYS = 90;
-const LEAST_SESSIONS = 5;
+const { percent: JUMP_PERCENT, days: WINDOW_DAYS, sessions: LEAST_SESSIONS } = CHECKS['load-jump'].numbers;
 
 /** A working load far above what the athlete has done for as many reps; once for each movement. */
 export function* checkLoadJump(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
-  const { practice, uri, line } = context;
-  for (const record of practice.recordsOf(uri, { entry, line })) {
+  const { practice, records } = context;
+  for (const record of records) {
     const { movements, positions } = findHistory(practice, record.athlete);
     const position = positions.get(entry) ?? 0;
     for (const [key, { sets, onStack }] of listLoaded(practice, record)) {

@@ -9,7 +9,8 @@ import type {
 import type { Fix, Problem, Written } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { replaceBy } from '../reading/line-reading.ts';
-import { type CheckContext, joinWords, listLines, problem } from './check-context.ts';
+import { type CheckContext, joinWords, listModifiers, problem } from './check-context.ts';
+import type { LineCheck } from './line-checks.ts';
 import { findKnownNames, type KnownNames } from './nearest-names.ts';
 
 interface Reference {
@@ -60,9 +61,37 @@ const REFERENCES = {
   },
 } as const satisfies Record<string, { names: readonly (keyof KnownNames)[] } & Record<string, unknown>>;
 
-/** Every name in an entry that nothing defines, with the nearest ones that something does. */
-export function* checkNames(entry: Entry, { practice }: CheckContext): Iterable<Problem> {
-  for (const { kind, name } of listReferences(entry)) {
+/** Every name in an entry, but for its movements' lines, that nothing defines, with the nearest that something does. */
+export function checkNames(entry: Entry, { practice }: CheckContext): Iterable<Problem> {
+  const partner = entry.kind === 'session' ? findPartner(entry, practice) : undefined;
+  return partner ? [partner] : checkReferences(listReferences(entry), entry, practice);
+}
+
+/** `session 2026-11-17 Ann Elm, Bo Ash`: behind the comma stands a plan, and this is an athlete. */
+function findPartner({ athletes, place, plan }: SessionEntry, practice: Practice): Problem | undefined {
+  const [name, last] = [plan?.name, athletes.at(-1)];
+  if (!name || !last || practice.findPlan(name.text) || !practice.findAthlete(name.text)) return undefined;
+  const between = { ...last.span, start: last.span.end, end: name.span.start };
+  return problem(
+    'unknown-plan',
+    name.span,
+    `${name.text} is an athlete, and behind the comma stands a plan: write | between the athletes of a group`,
+    [place ? undefined : replaceBy(between, ' | ', 'Write |')],
+  );
+}
+
+/** The same for the names in a line. */
+export const checkLineNames: LineCheck =
+  (entry, { practice }) =>
+  ({ line }) =>
+    checkReferences(listLineNames(line), entry, practice);
+
+function* checkReferences(
+  references: readonly Reference[],
+  entry: Entry,
+  practice: Practice,
+): Iterable<Problem> {
+  for (const { kind, name } of references) {
     const { code, noun, header, names, isKnown } = REFERENCES[kind];
     if (isKnown(practice, name.text)) continue;
     const known = findKnownNames(practice);
@@ -73,7 +102,8 @@ export function* checkNames(entry: Entry, { practice }: CheckContext): Iterable<
         : `define it with "${header} ${name.text}", or correct the name`;
     yield problem(code, name.span, `No ${noun} is called ${name.text}: ${advice}`, [
       ...nearest.map((near) => replaceBy(name.span, near)),
-      defineBefore(entry, header, name.text),
+      // A movement is defined from a template, which is offered wherever its name stands.
+      header === 'exercise' ? undefined : defineBefore(entry, header, name.text),
     ]);
   }
 }
@@ -86,11 +116,9 @@ function defineBefore(entry: Entry, header: string, name: string): Fix {
 function listReferences(entry: Entry): Reference[] {
   switch (entry.kind) {
     case 'session':
-      return [...listHeaderNames(entry), ...listLines(entry).flatMap(({ line }) => listLineNames(line))];
+      return listHeaderNames(entry);
     case 'plan':
-      return [...listPlanNames(entry), ...listLines(entry).flatMap(({ line }) => listLineNames(line))];
-    case 'unknown':
-      return listLines(entry).flatMap(({ line }) => listLineNames(line));
+      return listPlanNames(entry);
     case 'exercise':
       return listAlternatives(entry);
     case 'athlete':
@@ -126,13 +154,14 @@ function listAthleteNames({ maxes, goals, retests, avoid }: AthleteEntry): Refer
 
 /** The movement of a line, those it stands in for, and those whose max its percentages are of. */
 function listLineNames(line: MovementLine): Reference[] {
-  const modifiers = [...line.modifiers, ...line.cells.flatMap((cell) => cell.modifiers)];
   const loads = line.cells.flatMap((cell) =>
     cell.sets.flatMap((set) => (set.ownLoad && set.load ? [set.load] : [])),
   );
   return [
     ...as('movement')(line.name),
-    ...modifiers.flatMap((modifier) => (modifier.kind === 'instead' ? as('movement')(modifier.of) : [])),
+    ...listModifiers(line).flatMap((modifier) =>
+      modifier.kind === 'instead' ? as('movement')(modifier.of) : [],
+    ),
     ...loads.flatMap((load) => (load.kind === 'percent' ? as('movement')(load.of) : [])),
   ];
 }

@@ -1,17 +1,18 @@
 import type { SessionEntry } from '../model/entry.ts';
 import type { SetGroup } from '../model/quantity.ts';
-import type { Fix, Problem } from '../model/source.ts';
+import type { Fix } from '../model/source.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
-import { type CheckContext, isPreparation, listLines, problem } from './check-context.ts';
+import { type CheckContext, isPreparation, problem } from './check-context.ts';
+import type { LineCheck } from './line-checks.ts';
 import { findHistory } from './training-history.ts';
 import { printMassLoad } from './written-masses.ts';
 
 /** Working sets without any load where the movement is done with a bar, dumbbells, kettlebells or a machine. */
-export function* checkNoLoad(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
-  for (const blockLine of listLines(entry)) {
+export const checkNoLoad: LineCheck<SessionEntry> = (entry, context) =>
+  function* (blockLine) {
     const { line } = blockLine;
     const movement = context.practice.findMovement(line.name.text);
-    if (!movement || isPreparation(blockLine) || line.broken || !isLoaded(movement)) continue;
+    if (!movement || isPreparation(blockLine) || line.broken || !isLoaded(movement)) return;
     for (const [index, cell] of line.cells.entries()) {
       const last = cell.sets.findLast(isDone);
       if (!last || cell.sets.some((set) => set.load || set.loadSpan)) continue;
@@ -23,8 +24,7 @@ export function* checkNoLoad(entry: SessionEntry, context: CheckContext): Iterab
         loads.map((load) => (load === undefined ? undefined : addLoad(last, load))),
       );
     }
-  }
-}
+  };
 
 function isLoaded(movement: Movement): boolean {
   const work = workOf(movement);
@@ -46,9 +46,9 @@ function findLastLoad(
   entry: SessionEntry,
   cell: number,
   movement: Movement,
-  { practice, uri, line }: CheckContext,
+  { practice, records }: CheckContext,
 ): string | undefined {
-  const record = practice.recordsOf(uri, { entry, line })[cell];
+  const record = records[cell];
   if (!record) return undefined;
   const { movements, positions } = findHistory(practice, record.athlete);
   const position = positions.get(entry) ?? 0;

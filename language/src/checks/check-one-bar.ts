@@ -13,7 +13,7 @@ export function* checkOneBar(entry: SessionEntry | PlanEntry, { practice }: Chec
   const bars = countBars(entry, practice);
   if (bars === undefined) return;
   for (const block of listBlocks(entry)) {
-    if (!BLOCK_KINDS[block.kind].inRounds) continue;
+    if (!BLOCK_KINDS[block.kind].inRounds || countOnBar(block, practice) <= bars) continue;
     const cells = Math.max(1, ...block.lines.map((line) => line.cells.length));
     for (let index = 0; index < cells; index++) {
       const found = findTooMany(block, index, bars, practice);
@@ -28,6 +28,11 @@ export function* checkOneBar(entry: SessionEntry | PlanEntry, { practice }: Chec
       break;
     }
   }
+}
+
+/** How many movements of a block are done with a bar: no more than there are bars can want too many. */
+function countOnBar({ lines }: Block, practice: Practice): number {
+  return lines.filter((line) => needsBar(line.name.text, practice)).length;
 }
 
 /** One where no place is named; undefined where the place is unknown or does not list its bars. */

@@ -1,21 +1,22 @@
-import type { Entry, MovementLine } from '../model/entry.ts';
+import type { MovementLine } from '../model/entry.ts';
 import type { Load } from '../model/quantity.ts';
-import type { Edit, Fix, Problem, Span } from '../model/source.ts';
+import type { Edit, Fix, Span } from '../model/source.ts';
 import { implementOf } from '../practice/movement.ts';
 import { printMass } from '../units/mass.ts';
-import { type CheckContext, listLines, problem, textAt } from './check-context.ts';
+import { type CheckContext, problem, textAt } from './check-context.ts';
+import type { LineCheck } from './line-checks.ts';
 import { printPlain } from './written-masses.ts';
 
 /** One load where a rep moves two dumbbells or kettlebells. `1x14 kg` says that only one is held. */
-export function* checkOneOrTwo(entry: Entry, context: CheckContext): Iterable<Problem> {
-  for (const { line } of listLines(entry)) {
+export const checkOneOrTwo: LineCheck = (_entry, context) =>
+  function* ({ line }) {
     const movement = context.practice.findMovement(line.name.text);
     const implement = implementOf(movement);
     if (movement?.entry.repMoves !== 'both' || (implement !== 'dumbbell' && implement !== 'kettlebell'))
-      continue;
+      return;
     const single = listSingleMasses(line, context);
     const [first] = single;
-    if (!first) continue;
+    if (!first) return;
     yield problem(
       'one-or-two',
       first.span,
@@ -27,8 +28,7 @@ export function* checkOneOrTwo(entry: Entry, context: CheckContext): Iterable<Pr
         rewrite(single, 'Only one is held', '1x', 1),
       ],
     );
-  }
-}
+  };
 
 interface SingleMass {
   /** Where the load stands as written, `14 kg`. */

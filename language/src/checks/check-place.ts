@@ -1,4 +1,4 @@
-import type { MovementLine, PlanEntry, SessionEntry } from '../model/entry.ts';
+import type { Entry, MovementLine } from '../model/entry.ts';
 import type { Mass, MassLoad } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import type { Place } from '../practice/athlete.ts';
@@ -6,18 +6,19 @@ import type { Movement } from '../practice/movement.ts';
 import { replaceBy } from '../reading/line-reading.ts';
 import { fromGrams, printMass } from '../units/mass.ts';
 import { roundTo } from '../units/number.ts';
-import { type CheckContext, isPreparation, joinWords, listLines, problem } from './check-context.ts';
+import { isPreparation, joinWords, listModifiers, problem } from './check-context.ts';
 import { findNearestMass, hasEquipment, hasInventory, type NearestMass, type Weight } from './inventory.ts';
+import type { LineCheck } from './line-checks.ts';
 import { listMasses, printMassLoad, printPlain, type WrittenMass } from './written-masses.ts';
 
 /** Loads that a place cannot make, and movements that it has not the equipment for. */
-export function* checkPlace(entry: SessionEntry | PlanEntry, { practice }: CheckContext): Iterable<Problem> {
+export const checkPlace: LineCheck<Extract<Entry, { readonly place?: unknown }>> = (entry, { practice }) => {
   const place = entry.place && practice.findPlace(entry.place.text);
-  if (!place || !hasInventory(place.entry)) return;
+  if (!place || !hasInventory(place.entry)) return () => [];
   const named = new Set<string>();
-  for (const { block, line } of listLines(entry)) {
+  return function* ({ block, line }) {
     const movement = practice.findMovement(line.name.text);
-    if (!movement) continue;
+    if (!movement) return;
     // A warm-up takes what is at hand.
     const lacking = isPreparation({ block, line }) ? [] : findLacking(place, movement, line);
     // Said once for each movement, where it first stands.
@@ -33,12 +34,12 @@ export function* checkPlace(entry: SessionEntry | PlanEntry, { practice }: Check
     const masses = listMasses(line.cells);
     const hasBare = masses.some(({ set }) => !/\p{L}{2}/u.test(set.loadText));
     for (const mass of masses) yield* checkMass(place, movement, mass, hasBare);
-  }
-}
+  };
+};
 
 /** A thing whose setting is written (`setting box 40 cm`) is there, whatever the list says. */
-function findLacking(place: Place, movement: Movement, { modifiers, cells }: MovementLine): string[] {
-  const settings = [...modifiers, ...cells.flatMap((cell) => cell.modifiers)].flatMap((modifier) =>
+function findLacking(place: Place, movement: Movement, line: MovementLine): string[] {
+  const settings = listModifiers(line).flatMap((modifier) =>
     modifier.kind === 'setting' ? [modifier.text.toLowerCase()] : [],
   );
   return movement.entry.needs

@@ -2,7 +2,14 @@ import type { PlanDay, SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
-import { type CheckContext, isPreparation, joinWords, listLines, problem } from './check-context.ts';
+import {
+  type CheckContext,
+  isPreparation,
+  joinWords,
+  listLines,
+  listModifiers,
+  problem,
+} from './check-context.ts';
 
 /** More differences than this are another session altogether, and a list of them helps nobody. */
 const MOST_NAMED = 4;
@@ -51,8 +58,8 @@ function* compareMovements(
   const done = new Map<string, string>();
   const replaced = new Set<string>();
   for (const { block, line } of listLines(entry)) {
-    const instead = [...line.modifiers, ...line.cells.flatMap((cell) => cell.modifiers)].flatMap(
-      (modifier) => (modifier.kind === 'instead' ? [toKey(modifier.of.text)] : []),
+    const instead = listModifiers(line).flatMap((modifier) =>
+      modifier.kind === 'instead' ? [toKey(modifier.of.text)] : [],
     );
     for (const key of instead) replaced.add(key);
     const isExtra = isPreparation({ block, line });

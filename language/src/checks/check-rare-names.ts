@@ -3,13 +3,15 @@ import type { Practice } from '../practice/practice.ts';
 import { replaceBy } from '../reading/line-reading.ts';
 import { measureEditDistance } from '../text/edit-distance.ts';
 import { foldName } from '../text/names.ts';
+import { CHECKS } from './catalogue.ts';
 import type { FileProblem } from './check-calendar.ts';
 import { problem } from './check-context.ts';
 
-/** A spelling is taken for a slip of another only where that one has this many times its sessions. */
-const TIMES = 3;
-/** In shorter names one letter makes another person. */
-const LEAST_LENGTH = 5;
+/**
+ * A spelling is taken for a slip of another only where that one has so many times its sessions; in shorter names one
+ * letter makes another person.
+ */
+const { times: TIMES, letters: LEAST_LENGTH } = CHECKS['unknown-athlete'].numbers;
 
 /**
  * Where no athlete is defined, a name that few sessions have and that is one letter off a name of many:

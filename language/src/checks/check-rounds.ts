@@ -1,4 +1,4 @@
-import type { Block, Entry, MovementLine, SessionEntry } from '../model/entry.ts';
+import type { Block, Done, Entry, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { Cell } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import { printDone } from '../printing/print-block.ts';
@@ -9,10 +9,11 @@ import { listBlocks, problem } from './check-context.ts';
 /** Sets and times that do not fit the rounds of their block, and ends that do not fit its header. */
 export function* checkRounds(entry: Entry): Iterable<Problem> {
   for (const block of listBlocks(entry)) {
-    yield* checkDone(block);
+    if (block.done) yield* checkDone(block, block.done);
     if (block.rounds === undefined) continue;
-    for (const line of block.lines) yield* checkLine(block, line);
-    yield* checkTimes(block);
+    const counts = listCounts(block);
+    for (const line of block.lines) yield* checkLine(block, line, counts);
+    if (block.timesSpan) yield* checkTimes(block, block.timesSpan, counts);
   }
 }
 
@@ -22,18 +23,20 @@ function listCounts({ rounds, passes, done }: Block): number[] {
   return [rounds!, ...begun].flatMap((count) => [count, count * passes]);
 }
 
-function* checkLine(block: Block, line: MovementLine): Iterable<Problem> {
+function checkLine(block: Block, line: MovementLine, counts: readonly number[]): readonly Problem[] {
   // Lines that take turns have one set for each of their turns.
-  if (line.purpose === 'warmup' || line.broken || block.alternating) return;
-  const counts = listCounts(block);
-  for (const cell of line.cells) {
-    const count = cell.sets.reduce((sum, set) => sum + set.count, 0);
-    if (count < 2 || counts.includes(count)) continue;
-    const span = spanBetween(cell.sets[0]!.span, cell.sets.at(-1)!.span);
-    const rounds = block.rounds!;
-    const message = `${count} sets for ${describeRounds(block)}: write one that is the same in every round, or ${rounds}`;
-    yield problem('round-count', span, message, [addUnrecorded(cell, rounds - count)]);
-  }
+  if (line.purpose === 'warmup' || line.broken || block.alternating) return [];
+  return line.cells.flatMap((cell) => checkCell(block, cell, counts));
+}
+
+function checkCell(block: Block, cell: Cell, counts: readonly number[]): readonly Problem[] {
+  let count = 0;
+  for (const set of cell.sets) count += set.count;
+  if (count < 2 || counts.includes(count)) return [];
+  const span = spanBetween(cell.sets[0]!.span, cell.sets.at(-1)!.span);
+  const rounds = block.rounds!;
+  const message = `${count} sets for ${describeRounds(block)}: write one that is the same in every round, or ${rounds}`;
+  return [problem('round-count', span, message, [addUnrecorded(cell, rounds - count)])];
 }
 
 function describeRounds({ rounds, passes }: Block): string {
@@ -56,22 +59,20 @@ function describeMissing(mark: string, missing: number): string {
   return `Add ${mark} for ${missing === 1 ? 'a round' : `${missing} rounds`}`;
 }
 
-function* checkTimes(block: Block): Iterable<Problem> {
-  const counts = listCounts(block);
-  if (!block.timesSpan || block.times.every((times) => counts.includes(times.length))) return;
+function checkTimes(block: Block, span: Span, counts: readonly number[]): readonly Problem[] {
+  if (block.times.every((times) => counts.includes(times.length))) return [];
   const wrong = block.times.find((times) => !counts.includes(times.length))!;
   const missing = block.rounds! - wrong.length;
   const fixes =
     block.times.length === 1 && missing > 0
-      ? [addAfter(block.timesSpan, ', ?'.repeat(missing), describeMissing('?', missing))]
+      ? [addAfter(span, ', ?'.repeat(missing), describeMissing('?', missing))]
       : [];
   const times = wrong.length === 1 ? '1 time' : `${wrong.length} times`;
   const message = `${times} for ${describeRounds(block)}: write one for each round, and ? for one that was not taken`;
-  yield problem('time-count', block.timesSpan, message, fixes);
+  return [problem('time-count', span, message, fixes)];
 }
 
-function* checkDone({ kind, rounds, cap, done }: Block): Iterable<Problem> {
-  if (!done) return;
+function* checkDone({ kind, rounds, cap }: Block, done: Done): Iterable<Problem> {
   const report = (message: string, fixes: readonly Fix[] = []): Problem =>
     problem('done-mismatch', done.span, message, fixes);
   if (done.seconds !== undefined && kind === 'amrap') {
@@ -94,8 +95,7 @@ function* checkDone({ kind, rounds, cap, done }: Block): Iterable<Problem> {
 /** In a group each `|` separates one athlete; one value is for all. */
 export function* checkCells(entry: SessionEntry): Iterable<Problem> {
   const athletes = Math.max(1, entry.athletes.length);
-  for (const { span, count } of listCells(entry)) {
-    if (count < 2 || count === athletes) continue;
+  for (const { span, count } of listCells(entry, athletes)) {
     const message =
       athletes === 1
         ? 'A | separates the athletes of a group, and this session has one athlete: sets are separated by commas'
@@ -104,10 +104,19 @@ export function* checkCells(entry: SessionEntry): Iterable<Problem> {
   }
 }
 
-function* listCells({ blocks, efforts, lasted }: SessionEntry): Iterable<{ span: Span; count: number }> {
+/** Where so many values stand between `|` that they are neither one for all nor one for each. */
+function listCells(
+  { blocks, efforts, lasted }: SessionEntry,
+  athletes: number,
+): readonly { readonly span: Span; readonly count: number }[] {
+  const found: { span: Span; count: number }[] = [];
+  const take = (span: Span | undefined, count: number): void => {
+    if (span && count > 1 && count !== athletes) found.push({ span, count });
+  };
   for (const block of blocks) {
-    for (const line of block.lines) yield { span: line.span, count: line.cells.length };
-    if (block.timesSpan) yield { span: block.timesSpan, count: block.times.length };
+    for (const line of block.lines) take(line.span, line.cells.length);
+    take(block.timesSpan, block.times.length);
   }
-  for (const each of [efforts, lasted]) if (each) yield { span: each.span, count: each.values.length };
+  for (const each of [efforts, lasted]) if (each) take(each.span, each.values.length);
+  return found;
 }

@@ -1,15 +1,15 @@
-import type { Entry } from '../model/entry.ts';
+import type { MovementLine } from '../model/entry.ts';
 import type { Cell, SetGroup } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { replaceBy } from '../reading/line-reading.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printRange } from '../units/number.ts';
-import { listLines, problem } from './check-context.ts';
+import { CHECKS } from './catalogue.ts';
+import { problem } from './check-context.ts';
 
 /** How far a bare number may be from the nearest other load of its cell. */
-const MOST = 3;
-const LEAST = 1 / 4;
+const { most: MOST, least: LEAST } = CHECKS['uneven-loads'].numbers;
 
 interface OwnLoad {
   readonly grams: number;
@@ -21,10 +21,8 @@ interface OwnLoad {
 }
 
 /** `5 @ 10, 5 @ 100 kg`: a bare number far from the loads beside it, where a digit or a unit may be missing. */
-export function* checkUnevenLoads(entry: Entry): Iterable<Problem> {
-  for (const { line } of listLines(entry)) {
-    for (const cell of line.cells) yield* checkCell(cell);
-  }
+export function* checkUnevenLoads({ cells }: MovementLine): Iterable<Problem> {
+  for (const cell of cells) yield* checkCell(cell);
 }
 
 function* checkCell(cell: Cell): Iterable<Problem> {

@@ -6,22 +6,24 @@ import type { SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { printNumber } from '../units/number.ts';
+import { CHECKS } from './catalogue.ts';
 import { type CheckContext, problem } from './check-context.ts';
 
-const INCREASE = 1.3;
-const WEEKS_COMPARED = 4;
-/** Trained weeks are looked for this far back. */
-const WEEKS_BACK = 12;
-/** A question about a week is worth asking while it can be acted on. */
-const RECENT_DAYS = 28;
+/** Trained weeks are looked for so far back; a question about a week is worth asking while it can be acted on. */
+const {
+  percent: INCREASE_PERCENT,
+  weeks: WEEKS_COMPARED,
+  within: WEEKS_BACK,
+  recent: RECENT_DAYS,
+} = CHECKS['week-jump'].numbers;
 
 /** A week with much more volume than the four trained ones before it: a question, at the week's last session. */
 export function* checkWeekJump(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
-  const { practice, uri, line, today } = context;
+  const { practice, records, today } = context;
   if (!entry.date?.date) return;
   const age = toDayNumber(today) - toDayNumber(entry.date.date);
   if (age < 0 || age > RECENT_DAYS) return;
-  for (const record of practice.recordsOf(uri, { entry, line })) {
+  for (const record of records) {
     if (!isLastOfWeek(record, context)) continue;
     const found = compareWithBefore(record, context);
     if (found === undefined) continue;
@@ -55,7 +57,7 @@ function compareWithBefore({ athlete, day }: SessionRecord, context: CheckContex
   // A week that may have been heavier than is known makes no baseline.
   if (before.length < WEEKS_COMPARED || before.some(({ total }) => total.atLeast)) return undefined;
   const usual = computeMean(before.map(({ total }) => volumeOf(total)))!;
-  if (volume <= usual * INCREASE) return undefined;
+  if (volume * 100 <= usual * (100 + INCREASE_PERCENT)) return undefined;
   const soFar = toDayNumber(today) < start + 6 ? ' so far' : '';
   const body = week.total.body > 0 ? ' incl. body' : '';
   const percent = printNumber((volume / usual - 1) * 100);

@@ -49,25 +49,44 @@ export interface NearestMass {
   readonly above?: Weight;
 }
 
+/** What a weight is to take the place of: one of the same kind and unit as `like`, or else the movement's own kind. */
+export interface StandIn {
+  readonly like: Mass | undefined;
+}
+
 const nearestByPlace = new WeakMap<PlaceEntry, Map<string, NearestMass | undefined>>();
 
-/** What a place can load nearest to a mass; undefined where its list does not say. Kept, for the same loads come again. */
-export function findNearestMass(place: PlaceEntry, movement: Movement, mass: Mass): NearestMass | undefined {
+/**
+ * What a place can load nearest to a mass; undefined where its list does not say. Without `standIn` a dumbbell is as good
+ * as a kettlebell, in whatever unit. Kept, for the same loads come again.
+ */
+export function findNearestMass(
+  place: PlaceEntry,
+  movement: Movement,
+  mass: Mass,
+  standIn?: StandIn,
+): NearestMass | undefined {
   const known = nearestByPlace.get(place) ?? new Map<string, NearestMass | undefined>();
   nearestByPlace.set(place, known);
-  const key = `${movement.key}\n${mass.grams}`;
-  if (!known.has(key)) known.set(key, computeNearestMass(place, movement, mass));
+  const meant = standIn && `${standIn.like?.grams} ${standIn.like?.unit}`;
+  const key = `${movement.key}\n${mass.grams}\n${meant}`;
+  if (!known.has(key)) known.set(key, computeNearestMass(place, movement, mass, standIn));
   return known.get(key);
 }
 
-function computeNearestMass(place: PlaceEntry, movement: Movement, mass: Mass): NearestMass | undefined {
+function computeNearestMass(
+  place: PlaceEntry,
+  movement: Movement,
+  mass: Mass,
+  standIn: StandIn | undefined,
+): NearestMass | undefined {
   const needs = movement.entry.needs.map((need) => findEquipment(need.text)?.name);
   switch (implementOf(movement)) {
     case 'bar':
       return needs.includes('barbell') ? findBarLoad(place, mass) : undefined;
     case 'dumbbell':
     case 'kettlebell':
-      return findWeight(mass, listHandWeights(place, movement));
+      return findWeight(mass, listHandWeights(place, movement, standIn));
     case 'stack':
       return findWeight(mass, listRanges(needs.flatMap((need) => (need ? findStacks(place, need) : []))));
     default:
@@ -107,12 +126,27 @@ function findWeight(mass: Mass, weights: readonly Weight[]): NearestMass | undef
   return found && { fits: found.fit === 'exact', below: toWeight(found.below), above: toWeight(found.above) };
 }
 
-/** Dumbbells and kettlebells stand in for each other, unless the movement's name says which it is. */
-function listHandWeights(place: PlaceEntry, movement: Movement): Weight[] {
+/**
+ * Dumbbells and kettlebells stand in for each other, unless the movement's name says which it is. A load that stands in
+ * for a written one is of its kind and unit as far as the place has such: a kettlebell of 16 kg is lightened to one of
+ * 12 kg, not to a dumbbell of 30 lb.
+ */
+function listHandWeights(place: PlaceEntry, movement: Movement, standIn: StandIn | undefined): Weight[] {
   const isDumbbell = implementOf(movement) === 'dumbbell';
   const dumbbells = isDumbbell || mayBeEither(movement) ? listRanges(place.dumbbells) : [];
   const kettlebells = !isDumbbell || mayBeEither(movement) ? place.kettlebells : [];
-  return [...dumbbells, ...kettlebells];
+  const all = [...dumbbells, ...kettlebells];
+  if (!standIn) return all;
+  const own = isDumbbell ? dumbbells : kettlebells;
+  const { like } = standIn;
+  const ofUnit = (weights: readonly Weight[]): Weight[] => weights.filter(({ unit }) => unit === like?.unit);
+  const holders = [dumbbells, kettlebells]
+    .map(ofUnit)
+    .filter((weights) =>
+      weights.some(({ grams }) => Math.abs(grams - (like?.grams ?? 0)) <= POUND_ROUNDING_GRAMS),
+    );
+  const choices = [holders.flat(), ofUnit(own), ofUnit(all), own, all];
+  return [...(choices.find((weights) => weights.length > 0) ?? [])];
 }
 
 function mayBeEither(movement: Movement): boolean {

@@ -1,10 +1,11 @@
 import { findCell } from '../measures/expand-sets.ts';
 import type { SessionEntry } from '../model/entry.ts';
-import type { Amount, MassLoad, SetGroup } from '../model/quantity.ts';
+import type { Amount, Cell, MassLoad, SetGroup } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { implementOf } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
-import { isPreparation, listLines } from './check-context.ts';
+import { foldName } from '../text/names.ts';
+import { isPreparation } from './check-context.ts';
 
 /** Working sets with a mass, as they are written; `reps` are those of one side. */
 export interface LoadedSet {
@@ -35,6 +36,13 @@ export interface TrainingHistory {
   readonly positions: ReadonlyMap<SessionEntry, number>;
   /** By a movement's key, in order of date. */
   readonly movements: ReadonlyMap<string, readonly MovementDay[]>;
+  /** By a movement's key, the position of the last session that worked on it, with a load or without. */
+  readonly latest: ReadonlyMap<string, number>;
+}
+
+/** What one line says of its movement. */
+interface LoadedCell extends LoadedMovement {
+  readonly key: string;
 }
 
 /** By a movement's key. */
@@ -44,6 +52,8 @@ interface Known {
   version: number;
   histories: WeakMap<readonly SessionRecord[], TrainingHistory>;
   sessions: WeakMap<SessionEntry, Map<number, LoadedByMovement>>;
+  /** By cell, which is the same object wherever the same line stands. */
+  cells: WeakMap<Cell, LoadedCell>;
 }
 
 const knownByPractice = new WeakMap<Practice, Known>();
@@ -62,7 +72,12 @@ export function findHistory(practice: Practice, athlete: string): TrainingHistor
 function findKnown(practice: Practice): Known {
   const known = knownByPractice.get(practice);
   if (known?.version === practice.definitionsVersion) return known;
-  const fresh = { version: practice.definitionsVersion, histories: new WeakMap(), sessions: new WeakMap() };
+  const fresh = {
+    version: practice.definitionsVersion,
+    histories: new WeakMap(),
+    sessions: new WeakMap(),
+    cells: new WeakMap(),
+  };
   knownByPractice.set(practice, fresh);
   return fresh;
 }
@@ -74,9 +89,14 @@ function collectHistory(
 ): TrainingHistory {
   const positions = new Map<SessionEntry, number>();
   const movements = new Map<string, MovementDay[]>();
+  const latest = new Map<string, number>();
   for (const [position, record] of records.entries()) {
     positions.set(record.entry, position);
     const { day, entry } = record;
+    for (const { lines } of entry.blocks) {
+      for (const { purpose, name } of lines)
+        if (purpose === 'work') latest.set(toMovementKey(practice, name.text), position);
+    }
     const place = entry.place?.text.toLowerCase();
     for (const [key, loaded] of findLoaded(practice, known, record)) {
       const days = movements.get(key) ?? [];
@@ -84,7 +104,12 @@ function collectHistory(
       days.push({ ...loaded, position, day, place });
     }
   }
-  return { records, positions, movements };
+  return { records, positions, movements, latest };
+}
+
+/** One key for all spellings of a movement; an unknown one is known by its own. */
+export function toMovementKey(practice: Practice, name: string): string {
+  return practice.findMovement(name)?.key ?? foldName(name);
 }
 
 /** The loaded movements of one athlete's part in a session. */
@@ -99,26 +124,46 @@ function findLoaded(
 ): LoadedByMovement {
   const byIndex = known.sessions.get(entry) ?? new Map<number, LoadedByMovement>();
   known.sessions.set(entry, byIndex);
-  const found = byIndex.get(index) ?? collectLoaded(practice, entry, index);
+  const found = byIndex.get(index) ?? collectLoaded(practice, known, entry, index);
   byIndex.set(index, found);
   return found;
 }
 
-function collectLoaded(practice: Practice, entry: SessionEntry, index: number): LoadedByMovement {
-  const loaded = new Map<string, { readonly sets: LoadedSet[]; readonly onStack: boolean }>();
-  for (const blockLine of listLines(entry)) {
-    if (isPreparation(blockLine)) continue;
-    const movement = practice.findMovement(blockLine.line.name.text);
-    if (!movement) continue;
-    for (const group of findCell(blockLine.line, index)?.sets ?? []) {
-      const reps = group.amount && countReps(group.amount);
-      if (!reps || group.load?.kind !== 'mass') continue;
-      const known = loaded.get(movement.key) ?? { sets: [], onStack: implementOf(movement) === 'stack' };
-      loaded.set(movement.key, known);
-      known.sets.push({ reps, load: group.load, group });
+function collectLoaded(
+  practice: Practice,
+  known: Known,
+  entry: SessionEntry,
+  index: number,
+): LoadedByMovement {
+  const loaded = new Map<string, LoadedMovement>();
+  for (const block of entry.blocks) {
+    for (const line of block.lines) {
+      if (isPreparation({ block, line })) continue;
+      const cell = findCell(line, index);
+      const ofLine = cell && (known.cells.get(cell) ?? readLoaded(practice, line.name.text, cell));
+      if (!ofLine) continue;
+      known.cells.set(cell, ofLine);
+      if (ofLine.sets.length === 0) continue;
+      const { key } = ofLine;
+      const before = loaded.get(key);
+      loaded.set(key, before ? { ...before, sets: [...before.sets, ...ofLine.sets] } : ofLine);
     }
   }
   return loaded;
+}
+
+function readLoaded(practice: Practice, name: string, { sets }: Cell): LoadedCell {
+  const movement = practice.findMovement(name);
+  return {
+    key: movement?.key ?? '',
+    onStack: implementOf(movement) === 'stack',
+    sets: movement ? sets.flatMap(readLoadedSet) : [],
+  };
+}
+
+function readLoadedSet(group: SetGroup): LoadedSet[] {
+  const reps = group.amount && countReps(group.amount);
+  return reps && group.load?.kind === 'mass' ? [{ reps, load: group.load, group }] : [];
 }
 
 /** Reps made in one go, of one side; of uneven sides the fewer. Undefined for what is not counted in reps. */

@@ -14,7 +14,7 @@ export type Training = SessionEntry | PlanEntry;
 export interface Fact {
   readonly about: 'movement' | 'athlete';
   readonly name: string;
-  /** `has pattern horizontal pull`, `resists flexion`, `is to avoid Dip`. */
+  /** `horizontal pull`, `resists flexion`, `to avoid Dip`. */
   readonly says: string;
 }
 
@@ -65,31 +65,41 @@ export function readCircuit(practice: Practice, training: Training, block: Block
   };
 }
 
-/** Names of what a movement needs, each in its usual spelling. */
-export function listNeeds({ entry }: Movement): string[] {
-  return entry.needs.map(({ text }) => findEquipment(text)?.name ?? foldName(text));
+/** Remembered as long as a movement is defined as it is: all movements are asked at each keystroke. */
+function remember<T>(read: (movement: Movement) => T): (movement: Movement) => T {
+  const known = new WeakMap<Movement, { readonly value: T }>();
+  return (movement) => {
+    const found = known.get(movement) ?? { value: read(movement) };
+    known.set(movement, found);
+    return found.value;
+  };
 }
+
+/** Names of what a movement needs, each in its usual spelling. */
+export const listNeeds = remember(({ entry }): readonly string[] =>
+  entry.needs.map(({ text }) => findEquipment(text)?.name ?? foldName(text)),
+);
 
 /** What can be done anywhere needs nothing. */
 export function isAlwaysThere(need: string): boolean {
   return findEquipment(need)?.alwaysThere === true;
 }
 
-export function patternOf({ entry }: Movement): string | undefined {
-  return entry.pattern && foldName(entry.pattern.text);
-}
+export const patternOf = remember(({ entry }): string | undefined =>
+  entry.pattern ? foldName(entry.pattern.text) : undefined,
+);
 
 /** The muscles that it trains in full. */
-export function listDirectMuscles({ entry }: Movement): string[] {
-  return entry.muscles
+export const listDirectMuscles = remember(({ entry }): readonly string[] =>
+  entry.muscles
     .filter(({ share }) => share === 1)
-    .map(({ name }) => findMuscle(name.text)?.name ?? foldName(name.text));
-}
+    .map(({ name }) => findMuscle(name.text)?.name ?? foldName(name.text)),
+);
 
 /** `resists flexion`, `moves rotation`. */
-export function listDemands({ entry }: Movement): string[] {
-  return entry.trunk.map(({ demand, direction }) => `${demand} ${foldName(direction.text)}`);
-}
+export const listDemands = remember(({ entry }): readonly string[] =>
+  entry.trunk.map(({ demand, direction }) => `${demand} ${foldName(direction.text)}`),
+);
 
 /** Sides that coaches set against each other (common practice). */
 const OPPOSITES: readonly (readonly [string, string])[] = [

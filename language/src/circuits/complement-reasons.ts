@@ -20,7 +20,8 @@ export type ReasonKind = 'equipment' | 'pattern' | 'muscles' | 'trunk' | 'goal' 
 
 export interface Reason {
   readonly kind: ReasonKind;
-  readonly facts: readonly [Fact, Fact];
+  /** What the suggested movement says, and what stands beside it in the circuit or in an athlete's entry. */
+  readonly facts: readonly [own: Fact, other: Fact];
 }
 
 export function listReasons(
@@ -50,8 +51,7 @@ function explainPattern(present: readonly Movement[], movement: Movement): Reaso
   const named = present.filter((other) => patternOf(other) !== undefined);
   const beside = named.find((other) => areOpposite(pattern, patternOf(other)!)) ?? named.at(-1);
   if (!beside) return undefined;
-  const says = (of: string): string => `has pattern ${of}`;
-  return { kind: 'pattern', facts: [fact(movement, says(pattern)), fact(beside, says(patternOf(beside)!))] };
+  return { kind: 'pattern', facts: [fact(movement, pattern), fact(beside, patternOf(beside)!)] };
 }
 
 /** Muscles that no other line trains in full; set against the line before. */
@@ -83,13 +83,10 @@ function explainGoal(practice: Practice, { athletes }: Circuit, movement: Moveme
   for (const athlete of athletes) {
     const goal = athlete.entry.goals.find((each) => keyOf(each.movement.text) === movement.key);
     if (!goal) continue;
-    const says = `has a goal in ${movement.name}${goal.by ? ` by ${goal.by}` : ''}`;
+    const says = `a goal in it${goal.by ? ` by ${goal.by}` : ''}`;
     return {
       kind: 'goal',
-      facts: [
-        { about: 'athlete', name: athlete.name, says },
-        fact(movement, `has pattern ${patternOf(movement)!}`),
-      ],
+      facts: [fact(movement, patternOf(movement)!), { about: 'athlete', name: athlete.name, says }],
     };
   }
   return undefined;
@@ -132,8 +129,8 @@ function explainAvoid({ athletes, day }: Circuit, movement: Movement): Reason | 
     return {
       kind: 'avoid',
       facts: [
-        fact(movement, `has pattern ${patternOf(movement)!}`),
-        { about: 'athlete', name: athlete.name, says: `is to avoid ${avoided.what.text}${until}` },
+        fact(movement, patternOf(movement)!),
+        { about: 'athlete', name: athlete.name, says: `to avoid ${avoided.what.text}${until}` },
       ],
     };
   }

@@ -21,7 +21,7 @@ export function printCircuitFacts(facts: CircuitFacts): string[] {
       : undefined,
     ...reloaded.map(
       ({ implement, loads }) =>
-        `One ${implement}, different loads: ${loads.map(({ movement, load }) => `${movement} ${load}`).join(', ')}`,
+        `Different loads of ${implement}: ${loads.map(({ movement, load }) => `${movement} ${load}`).join(', ')}`,
     ),
     roundTime?.value !== undefined ? printRound(roundTime) : undefined,
     unknown.length > 0 ? `Not known, for it is not defined: ${unknown.join(', ')}` : undefined,
@@ -48,9 +48,9 @@ function printRound({ value, spread, remark }: NonNullable<CircuitFacts['roundTi
   return `A round takes about ${printClock(value!)}${range}${behind}`;
 }
 
-/** `One-Arm Row has pattern horizontal pull, Push-up has pattern horizontal push`. */
-export function printReason({ facts }: Reason): string {
-  return facts.map(({ name, says }) => `${name} ${says}`).join(', ');
+/** `horizontal pull (Push-up: horizontal push)`: what the suggested movement says, and beside it what another does. */
+export function printReason({ facts: [own, other] }: Reason): string {
+  return `${own.says} (${other.name}: ${other.says})`;
 }
 
 /** Its first reasons. */

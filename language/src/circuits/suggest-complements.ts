@@ -1,6 +1,7 @@
 /** Movements that would complement a circuit that was begun, each with reasons that name the two facts they rest on. */
 import { findAvoided } from '../checks/check-avoid.ts';
 import { hasEquipment, hasInventory } from '../checks/inventory.ts';
+import { rememberByHistory } from '../measures/remember.ts';
 import type { Block } from '../model/entry.ts';
 import { type Movement, workOf } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
@@ -38,7 +39,7 @@ const OTHER_WORK: ReadonlySet<string> = new Set(['mobility', 'conditioning']);
 /**
  * At most `limit` movements, the best first and no pattern twice before each had its turn; none for a circuit without a
  * movement that is defined. Nothing that needs more equipment than the circuit has out, that its place lacks, that
- * repeats a pattern, or that one of its athletes is to avoid.
+ * repeats a pattern, or that one of its athletes is to avoid. Of equals it is the one that its athletes did more often.
  */
 export function suggestComplements(
   practice: Practice,
@@ -49,13 +50,20 @@ export function suggestComplements(
   const circuit = readCircuit(practice, session, block);
   const present = circuit.lines.flatMap(({ movement }) => movement ?? []);
   if (present.length === 0) return [];
+  const uses = circuit.athletes.map(({ key }) => countUses(practice, key));
+  const usesOf = ({ key }: Movement): number => uses.reduce((sum, each) => sum + (each.get(key) ?? 0), 0);
   const candidates = [...practice.allMovements()]
     .filter((movement) => isCandidate(practice, circuit, present, movement))
     .map((movement) => {
       const reasons = listReasons(practice, circuit, present, movement);
       return { movement, reasons, score: scoreReasons(reasons) + (movement.builtIn ? 0 : 1) };
     })
-    .sort((a, b) => b.score - a.score || (a.movement.key < b.movement.key ? -1 : 1));
+    .sort(
+      (a, b) =>
+        b.score - a.score ||
+        usesOf(b.movement) - usesOf(a.movement) ||
+        (a.movement.key < b.movement.key ? -1 : 1),
+    );
   return takeByPattern(candidates, limit).map(({ movement, reasons }) => ({ movement, reasons }));
 }
 
@@ -79,15 +87,23 @@ function isCandidate(
   );
 }
 
+/** In how many lines an athlete did each movement, by its key. */
+const countUses = rememberByHistory((practice, athlete): ReadonlyMap<string, number> => {
+  const counts = new Map<string, number>();
+  for (const { entry } of practice.sessionsOf(athlete))
+    for (const { lines } of entry.blocks)
+      for (const { name, purpose } of lines) {
+        const key = purpose === 'warmup' ? undefined : practice.findMovement(name.text)?.key;
+        if (key !== undefined) counts.set(key, (counts.get(key) ?? 0) + 1);
+      }
+  return counts;
+});
+
 function scoreReasons(reasons: readonly Reason[]): number {
   return reasons.reduce((sum, { kind, facts: [one, other] }) => {
-    const isOpposite = kind === 'pattern' && areOpposite(bare(one.says), bare(other.says));
+    const isOpposite = kind === 'pattern' && areOpposite(one.says, other.says);
     return sum + WEIGHTS[kind] + (isOpposite ? OPPOSITE_PATTERN : 0);
   }, 0);
-}
-
-function bare(says: string): string {
-  return says.replace(/^has pattern /, '');
 }
 
 function takeByPattern<C extends Complement>(candidates: readonly C[], limit: number): C[] {

@@ -4,6 +4,7 @@ import type { Block, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { Cell, Load } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
+import { compareRecords, countUpTo } from '../practice/session-list.ts';
 import { printLoad } from '../printing/print-load.ts';
 import { foldName } from '../text/names.ts';
 import type { Trainee } from './spot.ts';
@@ -19,11 +20,10 @@ export interface DoneLine {
 
 /** What an athlete did before a session, or ever. */
 export interface History {
-  /** The last time of each movement, by key, the latest movement first: of working sets, and of preparation. */
-  readonly working: ReadonlyMap<string, DoneLine>;
-  readonly preparing: ReadonlyMap<string, DoneLine>;
   /** The sessions, the latest first. */
   readonly recent: readonly SessionRecord[];
+  /** The last time of a movement, by key, looked for when it is asked for: of preparation, or of working sets. */
+  readonly findLast: (key: string, preparing: boolean) => DoneLine | undefined;
 }
 
 const RECENT_SESSIONS = 12;
@@ -37,9 +37,9 @@ export function keyOf(practice: Practice, name: string): string {
 
 function findKeys(practice: Practice): Map<string, string> {
   const known = keysByPractice.get(practice);
-  if (known?.version === practice.definitionsVersion) return known.keys;
+  if (known?.version === practice.movementsVersion) return known.keys;
   const keys = new Map<string, string>();
-  keysByPractice.set(practice, { version: practice.definitionsVersion, keys });
+  keysByPractice.set(practice, { version: practice.movementsVersion, keys });
   return keys;
 }
 
@@ -88,7 +88,7 @@ export function findHistory(practice: Practice, { athlete, record, day }: Traine
   const version = practice.definitionsVersion;
   if (known?.version === version && isSame(known.before, records, until)) return known.history;
   const before = records.slice(0, until);
-  const history = collectHistory(practice, before);
+  const history = openHistory(practice, athlete, before);
   byAthlete.set(athlete, { version, before, history });
   return history;
 }
@@ -104,19 +104,66 @@ function isSame(before: readonly SessionRecord[], records: readonly SessionRecor
   );
 }
 
-function collectHistory(practice: Practice, before: readonly SessionRecord[]): History {
-  const working = new Map<string, DoneLine>();
-  const preparing = new Map<string, DoneLine>();
-  const keys = findKeys(practice);
-  const latestFirst = before.toReversed();
-  for (const record of latestFirst) {
-    for (const done of listLinesOf(record)) {
-      const last = done.isPreparation ? preparing : working;
-      const key = findKey(practice, keys, done.line.name.text);
-      if (!last.has(key)) last.set(key, { ...done, record });
-    }
-  }
-  return { working, preparing, recent: latestFirst.slice(0, RECENT_SESSIONS) };
+interface Done {
+  readonly version: number;
+  readonly key: string;
+  /** One line of each session, in order. */
+  readonly working: readonly DoneLine[];
+  readonly preparing: readonly DoneLine[];
+}
+
+const doneByRecords = new WeakMap<readonly SessionRecord[], Done>();
+
+/** The sessions that did a movement; sorted out once until one that names it changes. */
+function listDone(practice: Practice, athlete: string, key: string): Pick<Done, 'working' | 'preparing'> {
+  const records = practice.sessionsWith(athlete, key);
+  const version = practice.movementsVersion;
+  const known = doneByRecords.get(records);
+  if (known?.version === version && known.key === key) return known;
+  const list = (preparing: boolean): DoneLine[] =>
+    records.flatMap((record) => {
+      const first = listLinesOf(record).find(
+        (done) => done.isPreparation === preparing && keyOf(practice, done.line.name.text) === key,
+      );
+      return first ? [{ ...first, record }] : [];
+    });
+  const done = { version, key, working: list(false), preparing: list(true) };
+  doneByRecords.set(records, done);
+  return done;
+}
+
+function openHistory(practice: Practice, athlete: string, before: readonly SessionRecord[]): History {
+  const last = before.at(-1);
+  const found = new Map<string, DoneLine | undefined>();
+  const find = (key: string, preparing: boolean): DoneLine | undefined => {
+    const lines = listDone(practice, athlete, key)[preparing ? 'preparing' : 'working'];
+    return last && lines[countUpTo(lines, last, ({ record }) => record) - 1];
+  };
+  return {
+    recent: before.slice(-RECENT_SESSIONS).reverse(),
+    findLast(key, preparing) {
+      const id = `${preparing} ${key}`;
+      if (!found.has(id)) found.set(id, find(key, preparing));
+      return found.get(id);
+    },
+  };
+}
+
+/** The last time of every movement that nothing defines, the latest first, work before preparation. */
+export function listUndefined(
+  practice: Practice,
+  athlete: string,
+  history: History,
+): (readonly [string, DoneLine])[] {
+  const keys = [...practice.keysDone(athlete)].filter((key) => !practice.findMovement(key));
+  const list = (preparing: boolean) =>
+    keys
+      .flatMap((key) => {
+        const done = history.findLast(key, preparing);
+        return done ? [[key, done] as const] : [];
+      })
+      .sort(([, a], [, b]) => compareRecords(b.record, a.record) || a.line.span.line - b.line.span.line);
+  return [...list(false), ...list(true)];
 }
 
 /** How often and how lately a movement was done in the last sessions, twice as much in blocks of one kind, and hardly as preparation of what is work. */
@@ -139,10 +186,7 @@ export function scoreRecent(
 
 /** The last time of a movement: of working sets, or of preparation where that is asked and there is one. */
 export function findLast(history: History, key: string, preparing: boolean): DoneLine | undefined {
-  const [first, second] = preparing
-    ? [history.preparing, history.working]
-    : [history.working, history.preparing];
-  return first.get(key) ?? second.get(key);
+  return history.findLast(key, preparing) ?? history.findLast(key, !preparing);
 }
 
 /** A line's sets as they are written in their file. */

@@ -1,11 +1,14 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
 import { listLines } from '../checks/check-context.ts';
 import { hasEquipment, hasInventory } from '../checks/inventory.ts';
+import { CIRCUIT_KINDS } from '../circuits/circuit.ts';
+import { printComplement } from '../circuits/print-circuit.ts';
+import { suggestComplements } from '../circuits/suggest-complements.ts';
 import type { AthleteEntry, MovementLine, PlaceEntry } from '../model/entry.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import { shorten } from '../text/shorten.ts';
-import { findHistory, findLast, keyOf, readWritten, scoreRecent } from './history.ts';
+import { findHistory, findLast, keyOf, listUndefined, readWritten, scoreRecent } from './history.ts';
 import type { Offer } from './item.ts';
 import { findPlannedDay } from './planned-line.ts';
 import { findSpotPlace, listTrainees, type Spot, type Trainee } from './spot.ts';
@@ -21,6 +24,7 @@ const RANKS = [
   'next',
   'planned',
   'recent',
+  'complement',
   'done',
   'written',
   'own',
@@ -32,7 +36,7 @@ type Rank = (typeof RANKS)[number];
 
 /**
  * All movements by their likelihood on this line: what the line above warmed up for, what the plan asks today, what
- * this athlete did lately, ever, and then the others. What the place has not the equipment for, and what the athlete
+ * this athlete did lately, in a circuit what would go well with it, what was done ever, and then the others. What the place has not the equipment for, and what the athlete
  * is to avoid, comes last and says so: it informs and never forbids.
  */
 export function listMovements(spot: Spot, isPreparation = false): NamedMovement[] {
@@ -45,6 +49,8 @@ export function listMovements(spot: Spot, isPreparation = false): NamedMovement[
   const written = listWritten(spot);
   const next = findNext(spot);
   const place = findSpotPlace(spot);
+  const complements = isPreparation ? new Map<string, string>() : listComplements(spot);
+  const complementOrder = [...complements.keys()];
   const avoided = trainees.flatMap((trainee) => listAvoided(spot, trainee));
   const offers: { offer: NamedMovement; rank: number; score: number; order: number }[] = [];
   let order = 0;
@@ -70,18 +76,22 @@ export function listMovements(spot: Spot, isPreparation = false): NamedMovement[
               ? 'planned'
               : score > 0
                 ? 'recent'
-                : last
-                  ? 'done'
-                  : movement?.builtIn
-                    ? 'built in'
-                    : 'own';
+                : complements.has(key)
+                  ? 'complement'
+                  : last
+                    ? 'done'
+                    : movement?.builtIn
+                      ? 'built in'
+                      : 'own';
     const done =
       last && `${printDay(last.record.date, first!.date)}: ${shorten(readWritten(practice, last))}`;
     const detail = avoid
       ? avoid.text
       : lacking.length > 0
         ? `${place!.name} has no ${lacking.join(', ')}`
-        : [planned.has(key) && !isDone ? 'planned today' : undefined, done].filter(Boolean).join(' · ');
+        : [planned.has(key) && !isDone ? 'planned today' : undefined, done, complements.get(key)]
+            .filter(Boolean)
+            .join(' · ');
     offers.push({
       offer: {
         label: name,
@@ -93,22 +103,36 @@ export function listMovements(spot: Spot, isPreparation = false): NamedMovement[
         isFamiliar: RANKS.indexOf(rank) <= RANKS.indexOf('done'),
       },
       rank: RANKS.indexOf(rank),
-      score: rank === 'planned' ? -planned.get(key)! : rank === 'done' ? last!.record.day : score,
+      score:
+        rank === 'planned'
+          ? -planned.get(key)!
+          : rank === 'complement'
+            ? -complementOrder.indexOf(key)
+            : rank === 'done'
+              ? last!.record.day
+              : score,
       order: order++,
     });
   };
   for (const movement of practice.allMovements()) add(movement.key, movement.name, movement);
   // What is done and not defined anywhere is still a movement of this athlete.
-  for (const done of [history?.working, history?.preparing])
-    for (const [key, { line }] of done ?? [])
-      if (
-        !practice.findMovement(line.name.text) &&
-        !offers.some(({ offer }) => offer.label === line.name.text)
-      )
-        add(key, line.name.text, undefined);
+  for (const [key, { line }] of history ? listUndefined(practice, first.athlete, history) : [])
+    if (!offers.some(({ offer }) => offer.label === line.name.text)) add(key, line.name.text, undefined);
   return offers
     .sort((a, b) => a.rank - b.rank || b.score - a.score || a.order - b.order)
     .map(({ offer }) => offer);
+}
+
+const COMPLEMENTS_OFFERED = 3;
+
+/** What would go well with a circuit that has a line already, by key, with the facts that speak for it. */
+function listComplements({ practice, placed, block, lineNumber }: Spot): ReadonlyMap<string, string> {
+  const entry = placed?.entry;
+  if (!block || !CIRCUIT_KINDS.has(block.kind) || (entry?.kind !== 'session' && entry?.kind !== 'plan'))
+    return new Map();
+  const lines = block.lines.filter(({ span }) => placed!.line + span.line !== lineNumber);
+  const found = suggestComplements(practice, entry, { ...block, lines }, COMPLEMENTS_OFFERED);
+  return new Map(found.map((each) => [each.movement.key, printComplement(each)] as const));
 }
 
 /** Keys of what the plan asks today, with their place in it. */

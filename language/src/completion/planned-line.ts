@@ -1,21 +1,17 @@
 import { DEFAULT_FORMULA } from '../measures/one-rep-max.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { Modifier, SetGroup } from '../model/quantity.ts';
+import { openPlannedTurn, type PlannedTurn } from '../plans/line-context.ts';
 import { writeLine } from '../plans/next-line.ts';
-import { findGap } from '../plans/next-turn.ts';
-import { findCourse, findTurn, type PlanCourse, type PlanTurn } from '../plans/plan-calendar.ts';
-import { projectTurn } from '../plans/project-plan.ts';
+import { findCourse, findTurn } from '../plans/plan-calendar.ts';
 import { takeWeek } from '../plans/take-week.ts';
-import type { Plan } from '../practice/athlete.ts';
+import { printModifier } from '../printing/print-modifiers.ts';
+import { printSetGroup } from '../printing/print-sets.ts';
 import { findHistory, type History, keyOf } from './history.ts';
-import { printCell } from './print-cell.ts';
 import type { Spot, Trainee } from './spot.ts';
 
 /** What the plan asks for on the day that the session names. */
-export interface PlannedDay {
-  readonly plan: Plan;
-  readonly course: PlanCourse;
-  readonly turn: PlanTurn;
+export interface PlannedDay extends PlannedTurn {
   /** The day's blocks as they stand in that week, with the plan's own loads: one cell a line. */
   readonly blocks: readonly Block[];
 }
@@ -81,42 +77,22 @@ export function writePlanned(
 }
 
 function projectLine(
-  { works, practice, options }: Spot,
+  { works, options }: Spot,
   { athlete, day }: Trainee,
-  { plan, course, turn }: PlannedDay,
+  planned: PlannedDay,
   source: MovementLine,
 ): PlannedSets | undefined {
   const formula = options.formula ?? DEFAULT_FORMULA;
-  const projected = projectTurn(works, plan.entry, turn, {
-    athlete,
-    today: day,
-    unit: 'kg',
-    formula,
-    on: day,
-  });
+  const { context, projected } = openPlannedTurn(works, planned, { athlete, day, unit: 'kg', formula });
   const block = projected.blocks.find(({ lines }) => lines.some((line) => line.source === source));
   const found = block?.lines.find((line) => line.source === source);
   if (!block || !found) return undefined;
-  const place = plan.entry.place && practice.findPlace(plan.entry.place.text);
-  const { cells, modifiers, notes } = writeLine(
-    {
-      works,
-      athlete,
-      day,
-      place: place?.entry,
-      of: { plan, course, day: turn.day },
-      week: turn.week,
-      deload: turn.deload !== undefined,
-      share: turn.deload?.load,
-      gap: findGap(practice, athlete, day, course.start),
-    },
-    block,
-    found,
-  );
+  const { cells, modifiers, notes } = writeLine(context, block, found);
   const [cell] = cells;
   if (!cell || cell.sets.length === 0) return undefined;
   const reasons = notes.slice(source.notes.length).map(({ text }) => text);
-  return { text: printCell(cell.sets, modifiers.filter(isKept)), week: turn.week, sets: cell.sets, reasons };
+  const text = [...cell.sets.map(printSetGroup), ...modifiers.filter(isKept).map(printModifier)].join(', ');
+  return { text, week: planned.turn.week, sets: cell.sets, reasons };
 }
 
 function isKept({ kind }: Modifier): boolean {

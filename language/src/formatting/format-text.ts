@@ -1,4 +1,5 @@
 import type { FileModel } from '../model/entry.ts';
+import { listBlocks } from '../practice/mentions.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
 import { splitLines, type TextLine } from '../text/lines.ts';
 import { editLine, type FileEdit, type Position, rangeBetween, replaceLine } from './file-edit.ts';
@@ -69,9 +70,11 @@ function findEntryStart(lines: readonly string[], at: number): number {
 /** Lines of a file that the reading could not take in wholly. */
 export function findBrokenLines({ entries }: FileModel): ReadonlySet<number> {
   return new Set(
-    entries.flatMap(({ line, entry }) =>
-      entry.problems.filter(({ code }) => code === 'syntax').map(({ span }) => line + span.line),
-    ),
+    entries.flatMap(({ line, entry }) => {
+      const movements = listBlocks(entry).flatMap((block) => block.lines.filter(({ broken }) => broken));
+      const others = entry.problems.filter(({ code }) => code === 'syntax');
+      return [...movements, ...others].map(({ span }) => line + span.line);
+    }),
   );
 }
 

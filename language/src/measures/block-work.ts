@@ -1,4 +1,5 @@
-import type { Block } from '../model/entry.ts';
+import type { Block, ExerciseEntry } from '../model/entry.ts';
+import type { SetGroup } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Movement } from '../practice/movement.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
@@ -34,19 +35,47 @@ export function isWorking(set: ExpandedSet, block: Block): boolean {
   return BLOCK_KINDS[block.kind].working && set.line.purpose !== 'warmup';
 }
 
+interface KnownSet {
+  readonly movement: ExerciseEntry | undefined;
+  readonly blockKind: Block['kind'];
+  readonly bodyMass: number | undefined;
+  readonly sex: WorkContext['sex'];
+  readonly work: Work;
+}
+
+const knownSets = new WeakMap<SetGroup, KnownSet>();
+
+/** Written once, a set is done several times, and lines of the same text are the same fact in all sessions. */
+function sumSet(
+  set: ExpandedSet,
+  blockKind: Block['kind'],
+  { findMovement, bodyMass, sex }: WorkContext,
+): Work {
+  const { group, line } = set;
+  const movement = findMovement(line.name.text);
+  const sum = (): Work => computeSetWork(set, { movement, blockKind, bodyMass, ...(sex && { sex }) });
+  if (set.amount !== group.amount || set.unfinished) return sum();
+  const known = knownSets.get(group);
+  if (
+    known?.movement === movement?.entry &&
+    known?.blockKind === blockKind &&
+    known.bodyMass === bodyMass &&
+    known.sex === sex
+  )
+    return known.work;
+  const work = sum();
+  knownSets.set(group, { movement: movement?.entry, blockKind, bodyMass, sex, work });
+  return work;
+}
+
 export function computeBlockWork(
   block: Block,
   record: Pick<SessionRecord, 'index'>,
   context: WorkContext,
 ): BlockWork {
-  const sets = expandBlock(block, record.index).map((set): SetWork => {
-    const movement = context.findMovement(set.line.name.text);
-    const { bodyMass, sex } = context;
-    return {
-      set,
-      work: computeSetWork(set, { movement, blockKind: block.kind, bodyMass, ...(sex && { sex }) }),
-    };
-  });
+  const sets = expandBlock(block, record.index).map(
+    (set): SetWork => ({ set, work: sumSet(set, block.kind, context) }),
+  );
   const working = sets.filter(({ set }) => isWorking(set, block));
   const roundCount = countRounds(block);
   const rounds: Work[] = [];

@@ -2,8 +2,10 @@ import type { Block, MovementLine } from '../model/entry.ts';
 import type { Load, Measure } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { expandBlock } from './expand-sets.ts';
+import { findPosition } from '../practice/session-list.ts';
+import { expandLine } from './expand-sets.ts';
 import { identifyBlock } from './same-block.ts';
+import { nameMovement } from './series-sets.ts';
 import { measureAmount } from './set-work.ts';
 
 /** What of a line is compared with the last time the movement was done. */
@@ -17,8 +19,8 @@ export interface LineFacts {
 }
 
 export function describeLine(block: Block, line: MovementLine, athleteIndex: number): LineFacts | undefined {
-  const sets = expandBlock(block, athleteIndex).filter(
-    (set) => set.line === line && set.amount?.kind !== 'skipped',
+  const sets = expandLine(block, block.lines.indexOf(line), athleteIndex).filter(
+    (set) => set.amount?.kind !== 'skipped',
   );
   const amounts = sets.map((set) => (set.amount ? measureAmount(set.amount) : undefined));
   const measure = amounts.find((amount) => amount !== undefined)?.quantity.measure;
@@ -66,26 +68,32 @@ export function findLastLine(
 ): { record: SessionRecord; block: Block; line: MovementLine } | undefined {
   const key = keyOf(practice, line);
   const kind = kindOf(practice, block);
-  const records = practice.sessionsOf(record.athlete);
-  for (let index = practice.indexOf(record) - 1; index >= 0; index--) {
+  const movement = nameMovement(practice.findMovement(line.name.text), line.name.text).key;
+  const records = practice.sessionsWith(record.athlete, movement);
+  for (let index = findPosition(records, record) - 1; index >= 0; index--) {
     const earlier = records[index]!;
     for (const other of earlier.entry.blocks) {
-      if (kindOf(practice, other) !== kind) continue;
       const found = other.lines.find(
         (candidate) => candidate.purpose !== 'warmup' && keyOf(practice, candidate) === key,
       );
-      if (found && describeLine(other, found, earlier.index))
+      if (found && kindOf(practice, other) === kind && describeLine(other, found, earlier.index))
         return { record: earlier, block: other, line: found };
     }
   }
   return undefined;
 }
 
-const keys = new WeakMap<MovementLine, { version: number; key: string }>();
+/** Behind the movement's key; of what the line alone says, since several sessions and practices may share it. */
+const settingsOf = new WeakMap<MovementLine, string>();
 
 function keyOf(practice: Practice, line: MovementLine): string {
-  const known = keys.get(line);
-  if (known?.version === practice.definitionsVersion) return known.key;
+  const known = settingsOf.get(line) ?? printSettings(line);
+  settingsOf.set(line, known);
+  return `${nameMovement(practice.findMovement(line.name.text), line.name.text).key}${known}`;
+}
+
+/** ` | box 40 cm | two implements`, or nothing. */
+function printSettings(line: MovementLine): string {
   const modifiers = [...line.modifiers, ...line.cells.flatMap((cell) => cell.modifiers)];
   const settings = modifiers.flatMap((modifier) =>
     modifier.kind === 'setting' ? [modifier.text.toLowerCase()] : [],
@@ -93,8 +101,5 @@ function keyOf(practice: Practice, line: MovementLine): string {
   const two = line.cells.some((cell) =>
     cell.sets.some(({ load }) => load?.kind === 'mass' && load.implements === 2),
   );
-  const movement = practice.findMovement(line.name.text)?.key ?? line.name.text.toLowerCase();
-  const key = [movement, ...settings, ...(two ? ['two implements'] : [])].join(' | ');
-  keys.set(line, { version: practice.definitionsVersion, key });
-  return key;
+  return [...settings, ...(two ? ['two implements'] : [])].map((part) => ` | ${part}`).join('');
 }

@@ -18,6 +18,11 @@ export interface Series {
   readonly perHand: boolean;
 }
 
+/** The key of the movement of a series, or its name in lower case where nothing defines it. */
+export function toMovementKey(seriesKey: string): string {
+  return seriesKey.split(' | ', 1)[0]!;
+}
+
 /** The estimated max of one series on one day. */
 export interface DayMax {
   readonly series: Series;

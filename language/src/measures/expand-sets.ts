@@ -39,15 +39,21 @@ export function countRounds(block: Block): number | undefined {
 
 /** All sets of a block as one athlete did them, line by line. */
 export function expandBlock(block: Block, athleteIndex = 0): ExpandedSet[] {
-  const rounds =
-    BLOCK_KINDS[block.kind].inRounds || block.rounds !== undefined ? countRounds(block) : undefined;
-  return block.lines.flatMap((line, lineIndex) => [
-    ...expandLine(block, line, lineIndex, rounds, athleteIndex),
-    ...expandPartRound(block, line, lineIndex, rounds, athleteIndex),
-  ]);
+  return block.lines.flatMap((_, lineIndex) => expandLine(block, lineIndex, athleteIndex));
 }
 
-function expandLine(
+/** Those of one of its lines. */
+export function expandLine(block: Block, lineIndex: number, athleteIndex = 0): ExpandedSet[] {
+  const rounds =
+    BLOCK_KINDS[block.kind].inRounds || block.rounds !== undefined ? countRounds(block) : undefined;
+  const line = block.lines[lineIndex]!;
+  return [
+    ...expandWritten(block, line, lineIndex, rounds, athleteIndex),
+    ...expandPartRound(block, line, lineIndex, rounds, athleteIndex),
+  ];
+}
+
+function expandWritten(
   block: Block,
   line: MovementLine,
   lineIndex: number,

@@ -44,10 +44,10 @@ export interface Intensity {
 
 const known = new WeakMap<
   readonly BlockWork[],
-  { sessions: unknown; formula: string; list: IntensityTally[] }
+  { sessions: unknown; version: number; formula: string; list: IntensityTally[] }
 >();
 
-/** The strength work of a session, movement by movement; remembered until a session of the athlete changes. */
+/** The strength work of a session, movement by movement; remembered until a session of the athlete or a definition changes. */
 export function tallyIntensity(
   works: SessionWorks,
   work: SessionWork,
@@ -55,7 +55,9 @@ export function tallyIntensity(
 ): readonly IntensityTally[] {
   const sessions = works.practice.sessionsOf(work.record.athlete);
   const found = known.get(work.blocks);
-  if (found?.sessions === sessions && found.formula === formula) return found.list;
+  const version = works.practice.definitionsVersion;
+  if (found?.sessions === sessions && found.version === version && found.formula === formula)
+    return found.list;
   const byKey = new Map<string, SeriesSet[]>();
   for (const set of listSeriesSets(work)) {
     const { key } = nameMovement(set.movement, set.set.line.name.text);
@@ -64,7 +66,7 @@ export function tallyIntensity(
     else byKey.set(key, [set]);
   }
   const list = [...byKey].map(([key, sets]) => tallyMovement(works, work, key, sets, formula));
-  known.set(work.blocks, { sessions, formula, list });
+  known.set(work.blocks, { sessions, version, formula, list });
   return list;
 }
 

@@ -1,9 +1,11 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
-import type { AthleteEntry, MovementLine } from '../model/entry.ts';
+import type { AthleteEntry, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { type DayMax, estimateDayMaxes, readReps } from './day-max.ts';
+import type { BlockWork } from './block-work.ts';
+import { type DayMax, estimateDayMaxes, readReps, toMovementKey } from './day-max.ts';
 import type { OneRepMaxFormula } from './one-rep-max.ts';
+import { rememberByWorks } from './remember.ts';
 import { type Result, toResult } from './result.ts';
 import { isAdded, listSeriesSets, nameMovement, readExternal } from './series-sets.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
@@ -38,30 +40,91 @@ export function toPlainKey(movementKey: string, perHand: boolean): string {
   return perHand ? `${movementKey} | two implements` : movementKey;
 }
 
-const histories = new WeakMap<readonly SessionRecord[], Map<OneRepMaxFormula, MaxHistory>>();
+/** All maxes of an athlete, built once until a session of theirs or a definition changes. */
+export const findMaxHistory = (works: SessionWorks, athlete: string, formula: OneRepMaxFormula): MaxHistory =>
+  readHistory(works, athlete, formula);
 
-/** Built once until a session of the athlete or a definition changes: then the list of sessions is another. */
-export function findMaxHistory(works: SessionWorks, athlete: string, formula: OneRepMaxFormula): MaxHistory {
-  const records = works.practice.sessionsOf(athlete);
-  const byFormula = histories.get(records) ?? new Map<OneRepMaxFormula, MaxHistory>();
-  histories.set(records, byFormula);
-  const known = byFormula.get(formula);
-  if (known) return known;
+const readHistory = rememberByWorks(
+  (works, athlete, formula): MaxHistory =>
+    collectHistory(works, athlete, works.practice.sessionsOf(athlete), formula as OneRepMaxFormula),
+);
+
+interface Known {
+  readonly records: readonly SessionRecord[];
+  readonly basis: object;
+  readonly athlete: AthleteEntry | undefined;
+  readonly history: MaxHistory;
+}
+
+const histories = new WeakMap<SessionWorks, Map<string, Known>>();
+
+/** Those of the series of one movement, by its key: an edit of sessions without the movement changes nothing of them. */
+export function findMaxesOf(
+  works: SessionWorks,
+  athlete: string,
+  key: string,
+  formula: OneRepMaxFormula,
+): MaxHistory {
+  const records = works.practice.sessionsWith(athlete, key);
+  const basis = works.basisOf(athlete);
   const entry = works.practice.findAthlete(athlete)?.entry;
-  const sessions = records.map((record) => works.of(record));
-  const history: MaxHistory = {
-    proven: toTimeline([
-      ...(entry ? listStated(works.practice, entry) : []),
-      ...sessions.flatMap((work) => listTested(work, formula)),
-    ]),
-    estimated: toTimeline(
-      sessions.flatMap((work) =>
-        works.maxesOf(work, formula).map((max) => fromDayMax(max, work.record.day, 'estimated')),
-      ),
-    ),
-  };
-  byFormula.set(formula, history);
+  const byKey = histories.get(works) ?? new Map<string, Known>();
+  histories.set(works, byKey);
+  const id = `${athlete}\n${key}\n${formula}`;
+  const known = byKey.get(id);
+  if (known?.records === records && known.basis === basis && known.athlete === entry) return known.history;
+  const history = collectHistory(works, athlete, records, formula, key);
+  byKey.set(id, { records, basis, athlete: entry, history });
   return history;
+}
+
+/** Each of the two is worked out when it is first asked for. */
+function collectHistory(
+  works: SessionWorks,
+  athlete: string,
+  records: readonly SessionRecord[],
+  formula: OneRepMaxFormula,
+  key?: string,
+): MaxHistory {
+  const isWanted = (max: KeyedMax): boolean => key === undefined || toMovementKey(max.key) === key;
+  const entry = works.practice.findAthlete(athlete)?.entry;
+  let proven: Timeline | undefined;
+  let estimated: Timeline | undefined;
+  return {
+    get proven() {
+      proven ??= toTimeline(
+        [
+          ...(entry ? listStated(works.practice, entry) : []),
+          ...records
+            .filter((record) => holdsTest(record.entry))
+            .flatMap((record) => listTested(works.of(record), formula)),
+        ].filter(isWanted),
+      );
+      return proven;
+    },
+    get estimated() {
+      estimated ??= toTimeline(
+        records.flatMap((record) =>
+          works
+            .maxesOf(works.of(record), formula)
+            .map((max) => fromDayMax(max, record.day, 'estimated'))
+            .filter(isWanted),
+        ),
+      );
+      return estimated;
+    },
+  };
+}
+
+const testing = new WeakMap<SessionEntry, boolean>();
+
+/** Most sessions test nothing, and each edit asks all of them. */
+function holdsTest(entry: SessionEntry): boolean {
+  const known = testing.get(entry);
+  if (known !== undefined) return known;
+  const holds = entry.blocks.some(({ lines }) => lines.some(isTest));
+  testing.set(entry, holds);
+  return holds;
 }
 
 type KeyedMax = Omit<ValidMax, 'boundOnly'> & { readonly key: string };
@@ -106,10 +169,19 @@ function listStated(practice: Practice, { maxes, retests }: AthleteEntry): Keyed
 
 const isTest = ({ purpose }: MovementLine): boolean => purpose === 'test';
 
+const knownTests = new WeakMap<readonly BlockWork[], Map<OneRepMaxFormula, readonly KeyedMax[]>>();
+
+function listTested(work: SessionWork, formula: OneRepMaxFormula): readonly KeyedMax[] {
+  const byFormula = knownTests.get(work.blocks) ?? new Map<OneRepMaxFormula, readonly KeyedMax[]>();
+  knownTests.set(work.blocks, byFormula);
+  const tested = byFormula.get(formula) ?? findTested(work, formula);
+  byFormula.set(formula, tested);
+  return tested;
+}
+
 /** The best made single of each series that a session tested, else the estimate of its test sets. */
-function listTested(work: SessionWork, formula: OneRepMaxFormula): KeyedMax[] {
+function findTested(work: SessionWork, formula: OneRepMaxFormula): KeyedMax[] {
   const { entry, index, day } = work.record;
-  if (!entry.blocks.some(({ lines }) => lines.some(isTest))) return [];
   const blocks = entry.blocks.map((block) => ({ ...block, lines: block.lines.filter(isTest) }));
   const singles = new Map<string, KeyedMax>();
   for (const { set, series, movement, setNumber } of listSeriesSets(work)) {

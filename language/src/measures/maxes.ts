@@ -1,5 +1,5 @@
-import type { Series } from './day-max.ts';
-import { findMaxHistory, toPlainKey, type ValidMax } from './max-history.ts';
+import { type Series, toMovementKey } from './day-max.ts';
+import { findMaxesOf, toPlainKey, type ValidMax } from './max-history.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
 import { nameMovement } from './series-sets.ts';
 import type { SessionWorks } from './session-work.ts';
@@ -24,8 +24,8 @@ export function findMaxOn(
   day: number,
   { series, formula = DEFAULT_FORMULA }: MaxOptions = {},
 ): ValidMax | undefined {
-  const history = findMaxHistory(works, athlete, formula);
   const { key } = nameMovement(works.practice.findMovement(movementName), movementName);
+  const history = findMaxesOf(works, athlete, key, formula);
   const levels = series
     ? [[series.key], [toPlainKey(key, series.perHand)]]
     : [[toPlainKey(key, false), toPlainKey(key, true)]];
@@ -61,7 +61,7 @@ export function findHighestProven(
   day: number,
   formula: OneRepMaxFormula = DEFAULT_FORMULA,
 ): number | undefined {
-  const proven = findMaxHistory(works, athlete, formula).proven.get(series.key) ?? [];
+  const proven = findMaxesOf(works, athlete, toMovementKey(series.key), formula).proven.get(series.key) ?? [];
   const values = proven.filter((max) => max.day <= day).map(({ result }) => result.value!);
   return values.length > 0 ? Math.max(...values) : undefined;
 }

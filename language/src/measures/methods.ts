@@ -71,13 +71,6 @@ export const METHODS = {
     source: 'common practice',
     note: 'Kept apart from volume load: kilograms and kilogram-metres do not add up.',
   },
-  'mechanical-work': {
-    title: 'Mechanical work',
-    formula: 'reps × load × 9.80665 m/s² × height raised',
-    source:
-      'work = force × distance; standard gravity of the 3rd General Conference on Weights and Measures (1901)',
-    note: 'The way up only.',
-  },
   'work-density': {
     title: 'Work density',
     formula: 'volume load of the timed rounds / their time',
@@ -142,6 +135,12 @@ export const METHODS = {
     formula: 'heaviest load of any set of that many reps or more',
     source: 'common practice',
     note: 'Up to 15 reps, of one side, in one series: settings, tempo and two implements each make their own.',
+  },
+  'test-result': {
+    title: 'Best result of a test',
+    formula: 'most reps, seconds, metres or calories; of an amount with its time the shortest time',
+    source: 'common practice',
+    note: 'Against earlier tests of the same movement, settings, load and amount. Reps with kilograms have an estimated max instead.',
   },
   // Estimated one-repetition maximum
   'true-single': {
@@ -277,7 +276,7 @@ export const METHODS = {
     note: 'From six points up; no clear change where the interval holds zero.',
   },
   'least-squares': {
-    title: 'Straight-line fit',
+    title: 'Trend as a straight line',
     formula: 'least-squares slope ± t(0.975, n - 2) × its standard error',
     source: 'ordinary least squares, checked against NIST StRD Norris',
   },
@@ -295,13 +294,15 @@ export const METHODS = {
   'real-change': {
     title: 'Change between two tests',
     formula: 'now - before',
-    source: 'common practice; typical error after Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
-    note: 'Called real only beyond the typical error, which a retest line gives. Chance alone keeps 95 of 100 changes within 2.77 × typical error.',
+    source:
+      'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory); Weir JP (2005) J Strength Cond Res 19(1):231-240 (from memory)',
+    note: 'Called real only beyond 2.77 × typical error, which a retest line gives: 95 of 100 chance differences stay within that, but only 52 of 100 within the typical error itself.',
   },
   'minimal-detectable-change': {
     title: 'Smallest detectable change',
     formula: '1.96 × √2 × typical error',
-    source: 'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory)',
+    source:
+      'Hopkins WG (2000) Sports Med 30(1):1-15 (from memory); Weir JP (2005) J Strength Cond Res 19(1):231-240 (from memory)',
   },
   'smallest-worthwhile-change': {
     title: 'Smallest worthwhile change',
@@ -336,12 +337,6 @@ export const METHODS = {
     title: 'Sets of a movement pattern',
     formula: 'working sets of its movements',
     source: 'common practice',
-  },
-  'circuit-muscles': {
-    title: 'Sets for a muscle in one round',
-    formula: 'lines of the circuit that load it directly',
-    source: 'common practice',
-    note: 'From two up the muscle gets no rest within the round.',
   },
   'left-right': {
     title: 'Left to right',

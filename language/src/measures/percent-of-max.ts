@@ -32,3 +32,9 @@ export function findChartLoad(max: number, reps: number): number | undefined {
   const percent = findChartPercent(reps);
   return percent === undefined ? undefined : (max * percent) / 100;
 }
+
+/** The most reps of the chart at that share of the max or more: 77 → 9, 76 → 9; undefined outside of 70 to 100 %. */
+export function findChartReps(percent: number): number | undefined {
+  if (percent < Math.min(...NSCA_CHART.values())) return undefined;
+  return [...NSCA_CHART].findLast(([, share]) => share >= percent)?.[0];
+}

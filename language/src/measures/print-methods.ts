@@ -48,6 +48,6 @@ function printMethod(id: MethodId): string {
 }
 
 /** Formulas hold signs that Markdown would take for its own. */
-function escapeSigns(text: string): string {
+export function escapeSigns(text: string): string {
   return text.replace(/[\\`*_[\]<>|~#]/g, '\\$&');
 }

@@ -1,16 +1,15 @@
 /** When to raise a load, and by how much: rules of the trade that a coach may be reminded of. */
 
-/** Reps over the goal that the last set needs, in each of two workouts in a row. */
-const REPS_OVER = 2;
-const WORKOUTS = 2;
+/** Reps over the goal that the last set needs, in each of so many workouts in a row. */
+export const TWO_FOR_TWO = { reps: 2, workouts: 2 } as const;
 
 /**
  * The 2-for-2 rule: two reps over the goal in the last set, in the two latest workouts. Last sets oldest first.
  * Haff & Triplett (2016) Essentials of Strength Training and Conditioning, 4th ed. (from memory).
  */
 export function isReadyForMoreLoad(lastSetReps: readonly number[], goal: number): boolean {
-  const latest = lastSetReps.slice(-WORKOUTS);
-  return latest.length === WORKOUTS && latest.every((reps) => reps >= goal + REPS_OVER);
+  const latest = lastSetReps.slice(-TWO_FOR_TWO.workouts);
+  return latest.length === TWO_FOR_TWO.workouts && latest.every((reps) => reps >= goal + TWO_FOR_TWO.reps);
 }
 
 /**

@@ -1,9 +1,11 @@
 import type { MovementLine } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
+import { findPosition, isSamePart } from '../practice/session-list.ts';
 import type { BlockWork } from './block-work.ts';
-import { type DayMax, readReps, type Series } from './day-max.ts';
+import { type DayMax, readReps, type Series, toMovementKey } from './day-max.ts';
 import { findHighestProven } from './maxes.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
+import { rememberByWorks } from './remember.ts';
 import { type Result, toResult } from './result.ts';
 import { isAdded, listSeriesSets, readExternal } from './series-sets.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
@@ -46,11 +48,45 @@ export interface SessionRecords {
  */
 export function findRecordsOf(
   works: SessionWorks,
-  { record }: SessionWork,
+  work: SessionWork,
   formula: OneRepMaxFormula = DEFAULT_FORMULA,
 ): SessionRecords {
-  const { bySession } = findHistory(works, record.athlete, formula);
-  return bySession.get(toSessionKey(record)) ?? { sets: [], maxes: [] };
+  const { edition } = works.practice;
+  const known = knownRecords.get(work.blocks);
+  if (known?.edition === edition && known.formula === formula) return known.records;
+  const records = compareWithBooks(works, work, formula);
+  knownRecords.set(work.blocks, { edition, formula, records });
+  return records;
+}
+
+/** Each line of a session asks, and nothing is read between. */
+const knownRecords = new WeakMap<
+  readonly BlockWork[],
+  { readonly edition: number; readonly formula: OneRepMaxFormula; readonly records: SessionRecords }
+>();
+
+function compareWithBooks(works: SessionWorks, work: SessionWork, formula: OneRepMaxFormula): SessionRecords {
+  const { record } = work;
+  const sets = listBestSets(work);
+  const maxes = works.maxesOf(work, formula);
+  const keys = new Set([...sets, ...maxes].map(({ series }) => toMovementKey(series.key)));
+  const books = new Map([...keys].flatMap((key) => [...findBooksBefore(works, record, key, formula)]));
+  const beatsProven = (series: Series, value: number): boolean =>
+    value >
+    (findHighestProven(works, record.athlete, series, record.day - 1, formula) ?? Number.NEGATIVE_INFINITY);
+  const better = sets.flatMap((set) => toRecord(books.get(set.series.key), set) ?? []);
+  // Of a heavier body the same work is estimated higher: without a better set it is no record.
+  const isOwnWork = ({ added, series }: DayMax): boolean =>
+    !added || better.some((set) => set.series.key === series.key);
+  return {
+    sets: better.filter(({ series, reps, result }) => reps > 1 || beatsProven(series, result.value!)),
+    maxes: maxes.filter(
+      (max) =>
+        isMaxRecord(books.get(max.series.key), max) &&
+        isOwnWork(max) &&
+        beatsProven(max.series, max.result.value!),
+    ),
+  };
 }
 
 /** The best of each series of an athlete, ever or up to and including a day. */
@@ -63,82 +99,124 @@ export function findBests(
   const records = works.practice.sessionsOf(athlete);
   const last = records.at(-1);
   return last && last.day > untilDay
-    ? walk(
+    ? collectBests(
         works,
         records.filter(({ day }) => day <= untilDay),
         formula,
-      ).bests
-    : findHistory(works, athlete, formula).bests;
+      )
+    : readBests(works, athlete, formula);
 }
 
-interface RecordHistory {
-  readonly bySession: ReadonlyMap<string, SessionRecords>;
-  readonly bests: readonly SeriesBests[];
-}
+const readBests = rememberByWorks((works, athlete, formula) =>
+  collectBests(works, works.practice.sessionsOf(athlete), formula as OneRepMaxFormula),
+);
 
-const histories = new WeakMap<readonly SessionRecord[], Map<OneRepMaxFormula, RecordHistory>>();
-
-/** Walked once until a session of the athlete or a definition changes: then the list of sessions is another. */
-function findHistory(works: SessionWorks, athlete: string, formula: OneRepMaxFormula): RecordHistory {
-  const records = works.practice.sessionsOf(athlete);
-  const byFormula = histories.get(records) ?? new Map<OneRepMaxFormula, RecordHistory>();
-  histories.set(records, byFormula);
-  const history = byFormula.get(formula) ?? walk(works, records, formula);
-  byFormula.set(formula, history);
-  return history;
-}
-
-const toSessionKey = ({ uri, line, index }: SessionRecord): string => `${uri}\n${line}\n${index}`;
-
-/** What a walk through the history knows of one series so far. */
-interface Book {
-  readonly series: Series;
-  readonly byReps: (BestSet | undefined)[];
-  /** The highest estimates: of all, and of those that are no lower bounds. */
-  max?: { max: DayMax; day: number };
-  exact?: number;
-}
-
-function walk(
+function collectBests(
   works: SessionWorks,
   records: readonly SessionRecord[],
   formula: OneRepMaxFormula,
-): RecordHistory {
-  const books = new Map<string, Book>();
-  const bySession = new Map<string, SessionRecords>();
-  const openBook = (series: Series): Book => {
-    const book = books.get(series.key) ?? { series, byReps: [] };
-    books.set(series.key, book);
-    return book;
-  };
-  for (const record of records) {
-    const work = works.of(record);
-    const sets = listBestSets(work);
-    const maxes = works.maxesOf(work, formula);
-    const beatsProven = (series: Series, value: number): boolean =>
-      value >
-      (findHighestProven(works, record.athlete, series, record.day - 1, formula) ?? Number.NEGATIVE_INFINITY);
-    const better = sets.flatMap((set) => toRecord(books.get(set.series.key), set) ?? []);
-    // Of a heavier body the same work is estimated higher: without a better set it is no record.
-    const isOwnWork = ({ added, series }: DayMax): boolean =>
-      !added || better.some((set) => set.series.key === series.key);
-    const found = {
-      sets: better.filter(({ series, reps, result }) => reps > 1 || beatsProven(series, result.value!)),
-      maxes: maxes.filter(
-        (max) =>
-          isMaxRecord(books.get(max.series.key), max) &&
-          isOwnWork(max) &&
-          beatsProven(max.series, max.result.value!),
-      ),
-    };
-    if (found.sets.length > 0 || found.maxes.length > 0) bySession.set(toSessionKey(record), found);
-    for (const set of sets) enterSet(openBook(set.series), set);
-    for (const max of maxes) enterMax(openBook(max.series), max, record.day);
+): readonly SeriesBests[] {
+  const books: Books = new Map();
+  for (const record of records) enterSession(works, books, works.of(record), formula);
+  return [...books.values()].map(({ series, byReps, max }) => ({ series, byReps, max }));
+}
+
+/** What is known of one series so far. */
+interface Book {
+  readonly series: Series;
+  readonly byReps: readonly (BestSet | undefined)[];
+  /** The highest estimates: of all, and of those that are no lower bounds. */
+  readonly max?: { readonly max: DayMax; readonly day: number };
+  readonly exact?: number;
+}
+
+/** By the key of the series. */
+type Books = Map<string, Book>;
+
+/** The books of one movement before each of its sessions, as far as anybody asked. */
+interface Shelf {
+  records: readonly SessionRecord[];
+  /** What the sums of all sessions rest on beside their text: as long as it is the same, sums of the same text are. */
+  basis: object;
+  /** Sums that the books were written from, session by session; each of the books holds those before that one. */
+  readonly sums: (readonly BlockWork[])[];
+  readonly books: ReadonlyMap<string, Book>[];
+}
+
+const shelves = new WeakMap<SessionWorks, Map<string, Shelf>>();
+
+/** Only sessions with the movement are looked at, and only those behind the first that changed since. */
+function findBooksBefore(
+  works: SessionWorks,
+  record: SessionRecord,
+  key: string,
+  formula: OneRepMaxFormula,
+): ReadonlyMap<string, Book> {
+  const records = works.practice.sessionsWith(record.athlete, key);
+  const position = findPosition(records, record);
+  if (position === records.length) return new Map();
+  const byKey = shelves.get(works) ?? new Map<string, Shelf>();
+  shelves.set(works, byKey);
+  const id = `${record.athlete}\n${key}\n${formula}`;
+  const basis = works.basisOf(record.athlete);
+  const shelf: Shelf = byKey.get(id) ?? { records, basis, sums: [], books: [new Map()] };
+  byKey.set(id, shelf);
+  if (shelf.records !== records || shelf.basis !== basis) {
+    const kept = countKept(works, shelf, records, basis);
+    shelf.sums.length = kept;
+    shelf.books.length = kept + 1;
+    shelf.records = records;
+    shelf.basis = basis;
   }
-  return {
-    bySession,
-    bests: [...books.values()].map(({ series, byReps, max }) => ({ series, byReps, max })),
+  for (let at = shelf.sums.length; at < position; at++) {
+    const work = works.of(records[at]!);
+    shelf.sums.push(work.blocks);
+    const before = shelf.books[at]!;
+    const after = new Map(before);
+    // Hardly any session is a best: where none is, the same books go on.
+    shelf.books.push(enterSession(works, after, work, formula, key) ? after : before);
+  }
+  return shelf.books[position]!;
+}
+
+/** How many sessions from the first are as they were when their sums were entered. */
+function countKept(
+  works: SessionWorks,
+  shelf: Shelf,
+  records: readonly SessionRecord[],
+  basis: object,
+): number {
+  let kept = 0;
+  while (
+    kept < shelf.sums.length &&
+    isSamePart(shelf.records[kept]!, records[kept]) &&
+    (shelf.basis === basis || works.of(records[kept]!).blocks === shelf.sums[kept])
+  )
+    kept++;
+  return kept;
+}
+
+/** Enters what a session did, of one movement where one is given; says whether anything in the books is another. */
+function enterSession(
+  works: SessionWorks,
+  books: Books,
+  work: SessionWork,
+  formula: OneRepMaxFormula,
+  key?: string,
+): boolean {
+  let changed = false;
+  const enter = (series: Series, change: (book: Book) => Book): void => {
+    if (key !== undefined && toMovementKey(series.key) !== key) return;
+    const before = books.get(series.key);
+    const after = change(before ?? { series, byReps: [] });
+    if (after === before) return;
+    books.set(series.key, after);
+    changed = true;
   };
+  for (const set of listBestSets(work)) enter(set.series, (book) => enterSet(book, set));
+  for (const max of works.maxesOf(work, formula))
+    enter(max.series, (book) => enterMax(book, max, work.record.day));
+  return changed;
 }
 
 const bestSets = new WeakMap<readonly BlockWork[], readonly BestSet[]>();
@@ -198,13 +276,16 @@ function toRecord(book: Book | undefined, set: BestSet): BestSet | undefined {
   return { ...set, result: { ...set.result, inputs } };
 }
 
-function enterSet({ byReps }: Book, set: BestSet): void {
+function enterSet(book: Book, set: BestSet): Book {
+  let byReps: (BestSet | undefined)[] | undefined;
   for (let reps = Math.min(set.reps, MOST_RECORD_REPS); reps >= 1; reps--) {
-    const before = byReps[reps];
+    const before = book.byReps[reps];
     // A heavier set of more reps also stands at all fewer ones.
-    if (before && before.result.value! >= set.result.value!) return;
+    if (before && before.result.value! >= set.result.value!) break;
+    byReps ??= [...book.byReps];
     byReps[reps] = set;
   }
+  return byReps ? { ...book, byReps } : book;
 }
 
 /** Above every estimate before; and since a lower bound says nothing of what is above it, above an exact one too. */
@@ -213,8 +294,10 @@ function isMaxRecord(book: Book | undefined, { result }: DayMax): boolean {
   return result.bound === 'at least' || book.exact !== undefined;
 }
 
-function enterMax(book: Book, max: DayMax, day: number): void {
+function enterMax(book: Book, max: DayMax, day: number): Book {
   const value = max.result.value!;
-  if (!book.max || value > book.max.max.result.value!) book.max = { max, day };
-  if (max.result.bound !== 'at least') book.exact = Math.max(value, book.exact ?? value);
+  const isHighest = !book.max || value > book.max.max.result.value!;
+  const isExact = max.result.bound !== 'at least' && value > (book.exact ?? Number.NEGATIVE_INFINITY);
+  if (!isHighest && !isExact) return book;
+  return { ...book, ...(isHighest && { max: { max, day } }), ...(isExact && { exact: value }) };
 }

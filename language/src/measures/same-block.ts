@@ -1,6 +1,8 @@
 import type { Block } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
+import { compareRecords, findPosition } from '../practice/session-list.ts';
+import { nameMovement } from './series-sets.ts';
 
 /** What makes two blocks the same: kind, passes, settings and set of movements; not letter, order, rounds, reps or loads. */
 export interface BlockIdentity {
@@ -14,7 +16,7 @@ const identities = new WeakMap<Block, { version: number; identity: BlockIdentity
 
 export function identifyBlock(practice: Practice, block: Block): BlockIdentity {
   const known = identities.get(block);
-  if (known?.version === practice.definitionsVersion) return known.identity;
+  if (known?.version === practice.movementsVersion) return known.identity;
   const { kind, passes, every, window, intervals, alternating } = block;
   const frame = JSON.stringify([
     kind,
@@ -29,17 +31,21 @@ export function identifyBlock(practice: Practice, block: Block): BlockIdentity {
     .map((line) => identifyLine(practice, line));
   const movements = [...new Set(names)].sort();
   const identity = { frame, movements, key: `${frame} ${movements.join(' + ')}` };
-  identities.set(block, { version: practice.definitionsVersion, identity });
+  identities.set(block, { version: practice.movementsVersion, identity });
   return identity;
 }
 
 /** A movement with its settings: a box of another height is another exercise. */
 function identifyLine(practice: Practice, line: Block['lines'][number]): string {
-  const key = practice.findMovement(line.name.text)?.key ?? line.name.text.toLowerCase();
+  const key = keyOfLine(practice, line);
   const settings = [...line.modifiers, ...line.cells.flatMap((cell) => cell.modifiers)].flatMap((modifier) =>
     modifier.kind === 'setting' ? [modifier.text.toLowerCase()] : [],
   );
   return [key, ...new Set(settings)].join(', ');
+}
+
+function keyOfLine(practice: Practice, { name }: Block['lines'][number]): string {
+  return nameMovement(practice.findMovement(name.text), name.text).key;
 }
 
 export interface EarlierBlock {
@@ -58,10 +64,8 @@ export function findLastSameBlock(
 ): { same?: EarlierBlock; changed?: EarlierBlock & { readonly now: string; readonly before: string } } {
   if (block.implicit || block.lines.length === 0) return {};
   const identity = identifyBlock(practice, block);
-  const records = practice.sessionsOf(record.athlete);
   let changed: ReturnType<typeof findLastSameBlock>['changed'];
-  for (let index = practice.indexOf(record) - 1; index >= 0; index--) {
-    const earlier = records[index]!;
+  for (const earlier of listEarlier(practice, record, block)) {
     for (const other of earlier.entry.blocks) {
       if (other.kind !== block.kind || other.implicit) continue;
       const before = identifyBlock(practice, other);
@@ -70,6 +74,30 @@ export function findLastSameBlock(
     }
   }
   return changed ? { changed } : {};
+}
+
+/**
+ * Sessions before one, the latest first, that may hold the block: where one movement of several changed at most, they
+ * name one of the first two.
+ */
+function* listEarlier(practice: Practice, record: SessionRecord, block: Block): Iterable<SessionRecord> {
+  const keys = new Set(
+    block.lines.filter((line) => line.purpose !== 'warmup').map((line) => keyOfLine(practice, line)),
+  );
+  const lists = [...keys].slice(0, 2).map((key) => practice.sessionsWith(record.athlete, key));
+  // A block of warm-up sets alone is the same as any other such block.
+  if (lists.length === 0) lists.push(practice.sessionsOf(record.athlete));
+  const at = lists.map((records) => findPosition(records, record) - 1);
+  for (;;) {
+    let latest: SessionRecord | undefined;
+    for (const [index, records] of lists.entries()) {
+      const next = records[at[index]!];
+      if (next && (!latest || compareRecords(next, latest) > 0)) latest = next;
+    }
+    if (!latest) return;
+    yield latest;
+    for (const [index, records] of lists.entries()) if (records[at[index]!] === latest) at[index]!--;
+  }
 }
 
 function describeChange(now: BlockIdentity, before: BlockIdentity, record: SessionRecord, block: Block) {

@@ -1,8 +1,14 @@
 /** Where a series goes, what a test can tell apart, and whether a change is more than that. */
 import { fromDayNumber } from '../calendar/iso-date.ts';
 import type { Practice } from '../practice/practice.ts';
+import { fitLine } from './least-squares.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
-import { computeDetectableChange, computeWorthwhileChange } from './reliability.ts';
+import {
+  computeDetectableChange,
+  computeTypicalError,
+  computeTypicalErrorPercent,
+  computeWorthwhileChange,
+} from './reliability.ts';
 import { type Input, type Omission, type Result, toResult, type Unit } from './result.ts';
 import type { SeriesPoint, TimeSeries } from './series.ts';
 import type { SessionWorks } from './session-work.ts';
@@ -17,9 +23,8 @@ export const TREND_WEEKS = 26;
  * are never mixed: estimates count where there are enough of them, else whichever are more.
  */
 export function computeTrend(series: TimeSeries, untilDay: number, weeks = TREND_WEEKS): Result | undefined {
-  const recent = series.points.filter(({ day }) => day <= untilDay && day > untilDay - 7 * weeks);
-  const { points, bound, omitted } = choosePoints(recent);
-  const trend = fitTrend(points.map(({ day, value }) => ({ x: (day - points[0]!.day) / 7, y: value })));
+  const { points, bound, omitted } = choosePoints(takeRecent(series, untilDay, weeks));
+  const trend = fitTrend(toWeeks(points));
   if (!trend) return undefined;
   const span = `points from ${fromDayNumber(points[0]!.day)} to ${fromDayNumber(points.at(-1)!.day)}`;
   const verdict = judgeTrend(trend, points.length);
@@ -32,6 +37,40 @@ export function computeTrend(series: TimeSeries, untilDay: number, weeks = TREND
     omitted,
     remark: bound === 'at least' ? `${verdict}, from lower bounds` : verdict,
   });
+}
+
+/**
+ * The straight line through the same points by least squares, with its 95 % interval: a second opinion, which one odd
+ * point can bend. Undefined below three points or where no two days differ.
+ */
+export function computeLineTrend(
+  series: TimeSeries,
+  untilDay: number,
+  weeks = TREND_WEEKS,
+): Result | undefined {
+  const { points, omitted } = choosePoints(takeRecent(series, untilDay, weeks));
+  const line = fitLine(toWeeks(points));
+  if (!line?.errors) return undefined;
+  return toResult({
+    value: line.slope,
+    unit: toRate(series.unit),
+    method: 'least-squares',
+    spread: { low: line.errors.low, high: line.errors.high },
+    inputs: [
+      { label: 'points', value: points.length, unit: '' },
+      { label: 'standard error', value: line.errors.slopeError, unit: toRate(series.unit) },
+    ],
+    omitted,
+  });
+}
+
+function takeRecent({ points }: TimeSeries, untilDay: number, weeks: number): SeriesPoint[] {
+  return points.filter(({ day }) => day <= untilDay && day > untilDay - 7 * weeks);
+}
+
+/** Weeks since the first point, and the values. */
+function toWeeks(points: readonly SeriesPoint[]): { x: number; y: number }[] {
+  return points.map(({ day, value }) => ({ x: (day - points[0]!.day) / 7, y: value }));
 }
 
 /** `kg` → `kg/week`, `kg/min` → `kg/min/week`. */
@@ -73,11 +112,7 @@ export function computeRetestError(
   athlete: string,
   movement: string,
 ): Result | undefined {
-  const toKey = (name: string): string => practice.findMovement(name)?.key ?? name.toLowerCase();
-  const retests = (practice.findAthlete(athlete)?.entry.retests ?? [])
-    .filter((retest) => toKey(retest.movement.text) === toKey(movement))
-    .map(({ masses }) => masses.map(({ grams }) => grams / 1000))
-    .filter((loads) => loads.length > 1);
+  const retests = listRetests(practice, athlete, movement);
   if (retests.length === 0) return undefined;
   const squares = retests.map((loads) => sum(loads.map((load) => (load - computeMean(loads)!) ** 2)));
   const freedom = sum(retests.map((loads) => loads.length - 1));
@@ -91,7 +126,53 @@ export function computeRetestError(
   });
 }
 
-/** A change between two tests, in their unit. Only one beyond the typical error is called real. */
+/** The loads of each `retest` line of a movement that has two or more, kg. */
+function listRetests(practice: Practice, athlete: string, movement: string): number[][] {
+  const toKey = (name: string): string => practice.findMovement(name)?.key ?? name.toLowerCase();
+  return (practice.findAthlete(athlete)?.entry.retests ?? [])
+    .filter((retest) => toKey(retest.movement.text) === toKey(movement))
+    .map(({ masses }) => masses.map(({ grams }) => grams / 1000))
+    .filter((loads) => loads.length > 1);
+}
+
+/** The change beyond which chance alone hardly ever goes, kg; undefined without a typical error. */
+export function computeDetectable(typicalError: Result | undefined): Result | undefined {
+  const error = typicalError?.value;
+  if (error === undefined) return undefined;
+  return toResult({
+    value: computeDetectableChange(error),
+    unit: typicalError!.unit,
+    method: 'minimal-detectable-change',
+    inputs: [{ label: 'typical error', value: error, unit: typicalError!.unit }],
+  });
+}
+
+/** Typical error of a test over the practice, kg: the first two loads of each retest line, from so many lines up. */
+export function computeGroupError(practice: Practice, movement: string): Result | undefined {
+  const pairs = practice
+    .athleteKeys()
+    .flatMap((athlete) =>
+      listRetests(practice, athlete, movement).map(([first, second]) => ({ first: first!, second: second! })),
+    );
+  if (pairs.length < FEWEST_ATHLETES) return undefined;
+  const error = computeTypicalError(pairs);
+  const percent = computeTypicalErrorPercent(pairs);
+  if (!error || percent === undefined) return undefined;
+  return toResult({
+    value: error,
+    unit: 'kg',
+    method: 'typical-error',
+    inputs: [
+      { label: 'retests', value: pairs.length, unit: '' },
+      { label: 'of the mean', value: percent, unit: '%' },
+    ],
+  });
+}
+
+/**
+ * A change between two tests, in their unit. It is called real only beyond what 95 of 100 chance differences stay within;
+ * one that is merely beyond the typical error happens by chance in about half of all retests of an unchanged athlete.
+ */
 export function judgeChange(
   before: SeriesPoint,
   after: SeriesPoint,
@@ -120,10 +201,13 @@ export function judgeChange(
       ? 'not called real: a lower bound'
       : error === undefined
         ? 'not called real: no retest'
-        : Math.abs(change) > error
-          ? 'real: beyond the typical error'
-          : 'within the typical error',
+        : judgeSize(Math.abs(change), error),
   });
+}
+
+function judgeSize(size: number, typicalError: number): string {
+  if (size > computeDetectableChange(typicalError)) return 'real: beyond chance';
+  return size > typicalError ? 'not called real: chance can do as much' : 'within the typical error';
 }
 
 /** A standard deviation between fewer athletes than this says nothing about athletes (chosen here). */

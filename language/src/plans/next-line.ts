@@ -1,20 +1,18 @@
 /** One line of the next session: what the plan asks for that day, and what the last times make of it. */
 import type { MovementLine } from '../model/entry.ts';
-import type { Amount, Modifier, SetGroup } from '../model/quantity.ts';
+import type { Amount, Drop, Load, Mass, Modifier, SetGroup } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printLoad, printRange } from '../printing/print-load.ts';
-import { printAmount } from '../printing/print-quantity.ts';
+import { printAmount, printQuantity } from '../printing/print-quantity.ts';
+import { progressDouble, withValue } from './double-progression.ts';
+import type { Draft } from './draft.ts';
+import type { LineContext } from './line-context.ts';
+import { isSameMass } from './move-load.ts';
 import { listPerformances, type Performance } from './performance.ts';
-import {
-  type Draft,
-  type LineContext,
-  progressDouble,
-  progressOrStall,
-  raiseByTwoForTwo,
-  withValue,
-} from './progress-line.ts';
-import type { ProjectedBlock, ProjectedLine } from './projected.ts';
-import { roundToPlace } from './round-to-place.ts';
+import type { ProjectedBlock, ProjectedLine, ProjectedLoad } from './projected.ts';
+import { roundDownToPlace, roundToPlace } from './round-to-place.ts';
+import { progressOrStall } from './stall-rule.ts';
+import { raiseByTwoForTwo } from './two-for-two.ts';
 
 /** After a layoff loads begin at so many percent of the plan's (common practice). */
 export const LAYOFF_SHARE = 90;
@@ -25,19 +23,17 @@ export function writeLine(context: LineContext, block: ProjectedBlock, planned: 
   const movement = context.works.practice.findMovement(line.name.text);
   const isPreparation =
     line.purpose === 'warmup' || block.block.kind === 'warmup' || block.block.kind === 'cooldown';
-  const performances = isPreparation
-    ? []
-    : listPerformances(context.works, context.athlete, line.name.text, context.day, context.of);
+  const performances = isPreparation ? [] : listPerformances(context, source);
   const progressed =
     isPreparation || line.purpose === 'test'
       ? undefined
       : (progressDouble(context, block.block, planned, movement, performances) ??
         progressOrStall(context, block.block, planned, movement, performances) ??
         raiseByTwoForTwo(context, block.block, planned, movement, performances));
-  const draft = progressed ?? settle(planned, performances);
+  const draft = settleDrops(planned, progressed ?? settle(planned, performances));
   const isStepped = !isPreparation && line.purpose === 'work';
   const stepped = isStepped ? stepBack(context, draft, movement, performances) : draft;
-  const { groups, reasons } = stripRatings(stepped);
+  const { groups, reasons } = stripHopes(stepped);
   const notes = [...line.notes, ...reasons.map((text) => ({ text, span: line.span }))];
   const { week: _week, ...plain } = line;
   const cell = { sets: shareLoads(groups), modifiers: [], span: source.span };
@@ -76,13 +72,28 @@ function settleAmount(amount: Amount, last: number | undefined, reasons: string[
   }
 }
 
+/** Of drops only what they leave open: how they were done says nothing about the next time. */
+function settleDrops({ sets }: ProjectedLine, { groups, reasons }: Draft): Draft {
+  const open = [...reasons];
+  const settled = groups.map((group, index): SetGroup => {
+    const { dropLoads } = sets[Math.min(index, sets.length - 1)]!;
+    let place = 0;
+    const drops = group.drops.map((drop): Drop => {
+      const projected = drop.load ? dropLoads[place++] : undefined;
+      const amount = settleAmount(drop.amount, undefined, open);
+      return { ...drop, amount, ...settleLoad(drop, projected, undefined, open) };
+    });
+    return { ...group, drops };
+  });
+  return { groups: settled, reasons: [...new Set(open)] };
+}
+
 function settleLoad(
-  group: SetGroup,
-  projected: ProjectedLine['sets'][number]['load'],
+  { load }: { readonly load?: Load },
+  projected: ProjectedLoad | undefined,
   last: number | undefined,
   reasons: string[],
-): Pick<SetGroup, 'load'> {
-  const { load } = group;
+): { readonly load?: Load } {
   if (!load) return {};
   if (projected?.unknown) {
     reasons.push(`${printLoad(load)} in the plan, and ${projected.unknown}`);
@@ -118,30 +129,48 @@ function stepBack(
   if (!gap) return draft;
   const last = performances.at(-1);
   const heaviest = last && Math.max(...last.sets.map(({ grams }) => grams ?? 0));
-  const groups = draft.groups.map((group): SetGroup => {
-    const { load } = group;
-    if (load?.kind !== 'mass') return group;
-    const lower = (grams: number): number =>
-      gap.kind === 'layoff' ? (grams * LAYOFF_SHARE) / 100 : heaviest ? Math.min(grams, heaviest) : grams;
-    const lowered = lower(load.mass.grams);
-    if (lowered >= load.mass.grams) return group;
-    const at = (grams: number) => roundToPlace(grams, load.mass.unit, movement, context.place).mass;
-    const other = load.other && at(lower(load.other.grams));
-    return { ...group, load: { ...load, mass: at(lowered), ...(other && { other }) } };
-  });
+  const lowerMass = (mass: Mass): Mass => {
+    const share =
+      gap.kind === 'layoff' ? LAYOFF_SHARE / 100 : (heaviest ?? 0) > 0 ? heaviest! / mass.grams : 1;
+    if (share >= 1) return mass;
+    const at = (round: typeof roundToPlace): Mass =>
+      round(mass.grams * share, mass.unit, movement, context.place, mass).mass;
+    if (gap.kind !== 'layoff') return at(roundDownToPlace);
+    // Steps of the place may be so large that the nearest load is the plan's own: then it is the next lower one.
+    const nearest = at(roundToPlace);
+    return isSameMass(nearest.grams, mass.grams) ? at(roundDownToPlace) : nearest;
+  };
+  const lower = (load: Load | undefined): Load | undefined => {
+    if (load?.kind === 'mass')
+      return { ...load, mass: lowerMass(load.mass), ...(load.other && { other: lowerMass(load.other) }) };
+    // What is added to the body; help stays.
+    if (load?.kind === 'bodyweight' && load.sign === '+' && load.mass) {
+      const mass = lowerMass(load.mass);
+      return mass.grams > 0 ? { ...load, mass } : { kind: 'bodyweight' };
+    }
+    return load;
+  };
+  const lowerLoad = <T extends { readonly load?: Load }>(of: T): T => {
+    const load = lower(of.load);
+    return load ? { ...of, load } : of;
+  };
+  const groups = draft.groups.map(
+    (group): SetGroup => ({ ...lowerLoad(group), drops: group.drops.map(lowerLoad) }),
+  );
   return { ...draft, groups };
 }
 
-/** What was asked of an effort is no fact before it is felt. */
-function stripRatings({ groups, reasons }: Draft): Draft {
-  const asked = groups.flatMap(({ ratings }) =>
-    ratings.map(
+/** What was asked of an effort, or of the time for a distance, is no fact before it is felt and timed. */
+function stripHopes({ groups, reasons }: Draft): Draft {
+  const asked = groups.flatMap(({ ratings, amount, within }) => [
+    ...(within && amount ? [`${printAmount(amount)} in ${printQuantity(within)} in the plan`] : []),
+    ...ratings.map(
       ({ scale, value, high }) =>
         `${scale} ${printRange({ low: value, ...(high !== undefined && { high }) })}${scale === 'v' ? ' m/s' : ''} in the plan`,
     ),
-  );
+  ]);
   return {
-    groups: groups.map((group) => ({ ...group, ratings: [] })),
+    groups: groups.map(({ within: _within, ...group }) => ({ ...group, ratings: [] })),
     reasons: [...new Set([...reasons, ...asked])],
   };
 }

@@ -17,20 +17,30 @@ export interface NextTurn {
 const DAYS_AFTER_THE_END = 14;
 
 /**
- * The first day of a plan behind the last one that was logged for it (a missed one too). Of several plans it is that
- * which began last, and before any began, the one that begins first.
+ * The first day of a plan behind the last one that was logged for it (a missed one too). Of several plans it is `preferred`
+ * (a folded name) if that has a day left; else that which began last, and before any began, the one that begins first. Of
+ * plans that began together, it is the one whose next day comes first.
  */
-export function findNextTurn(practice: Practice, athlete: string, today: number): NextTurn | undefined {
+export function findNextTurn(
+  practice: Practice,
+  athlete: string,
+  today: number,
+  preferred?: string,
+): NextTurn | undefined {
   const open = listPlans(practice, athlete).flatMap((plan): NextTurn[] => {
     const course = findCourse(practice, plan.entry);
     const turn = course.turns[findLastDone(practice, athlete, plan, course) + 1];
     const isOver = course.end !== undefined && course.end + DAYS_AFTER_THE_END < today;
     return turn && !isOver ? [{ plan, course, turn }] : [];
   });
+  const wanted = open.find(({ plan }) => plan.key === preferred);
+  if (wanted) return wanted;
+  const startOf = ({ course }: NextTurn): number => course.start ?? 0;
   const begun = open.filter(({ course }) => course.start === undefined || course.start <= today);
-  const byStart = (list: readonly NextTurn[]): NextTurn[] =>
-    list.toSorted((a, b) => (a.course.start ?? 0) - (b.course.start ?? 0));
-  return byStart(begun).at(-1) ?? byStart(open)[0];
+  const start = begun.length > 0 ? Math.max(...begun.map(startOf)) : Math.min(...open.map(startOf));
+  return (begun.length > 0 ? begun : open)
+    .filter((each) => startOf(each) === start)
+    .toSorted((a, b) => (a.turn.date ?? start) - (b.turn.date ?? start))[0];
 }
 
 export function listPlans(practice: Practice, athlete: string): Plan[] {

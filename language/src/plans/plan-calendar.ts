@@ -12,8 +12,8 @@ export interface PlanTurn {
   /** From 1. */
   readonly week: number;
   readonly day: PlanDay;
-  /** How often that day was done before, deloads left out: what a step each session counts. */
-  readonly stepsBefore: number;
+  /** How often each day was done before, deloads left out: what a step each session counts. */
+  readonly doneBefore: ReadonlyMap<PlanDay, number>;
   /** Days since 1970-01-01; absent where the plan says neither when it starts nor what it follows. */
   readonly date?: number;
   readonly deload?: Deload;
@@ -48,16 +48,14 @@ export function listTurns(plan: PlanEntry, start?: number): PlanTurn[] {
     for (const [index, offset] of offsets.entries()) {
       const day = plan.days[plan.alternate ? inTurn++ % plan.days.length : index];
       if (!day) break;
-      const done = before.get(day) ?? 0;
       turns.push({
         week,
         day,
-        // A deload takes no step: it stays where the session before it was.
-        stepsBefore: deload ? Math.max(0, done - 1) : done,
+        doneBefore: new Map(before),
         ...(start !== undefined && { date: start + (week - 1) * 7 + offset }),
         ...(deload && { deload }),
       });
-      if (!deload) before.set(day, done + 1);
+      if (!deload) before.set(day, (before.get(day) ?? 0) + 1);
     }
   }
   return turns;
@@ -66,14 +64,14 @@ export function listTurns(plan: PlanEntry, start?: number): PlanTurn[] {
 /** A day of a week, also of one that the plan does not have (a session may name it). */
 export function findTurn(plan: PlanEntry, week: number, day: PlanDay, start?: number): PlanTurn {
   const deload = findDeload(plan, week);
-  return (
-    listTurns(plan, start).find((turn) => turn.week === week && turn.day === day) ?? {
-      week,
-      day,
-      stepsBefore: countWeekSteps(plan, week),
-      ...(deload && { deload }),
-    }
+  const known = listTurns(plan, start).find((turn) => turn.week === week && turn.day === day);
+  if (known) return known;
+  const weeksBefore = countWeekSteps(plan, week) + (deload ? 1 : 0);
+  const earlier = deload ? [] : plan.days.slice(0, plan.days.indexOf(day));
+  const doneBefore = new Map(
+    plan.days.map((each) => [each, weeksBefore + (earlier.includes(each) ? 1 : 0)] as const),
   );
+  return { week, day, doneBefore, ...(deload && { deload }) };
 }
 
 /** The weeks that a plan writes, else those that its cells, deloads and `week 5 …` lines speak of. */

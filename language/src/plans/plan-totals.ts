@@ -9,7 +9,7 @@ import { addWork, NO_WORK, volumeOf, type Work } from '../measures/work.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { Amount, Load, SetGroup } from '../model/quantity.ts';
 import { workOf } from '../practice/movement.ts';
-import { findPercentMax } from './latest-max.ts';
+import { findPercentMax, type KnownMax } from './latest-max.ts';
 import type { ProjectionOptions } from './project-plan.ts';
 import type { ProjectedDay } from './projected.ts';
 
@@ -83,6 +83,11 @@ function takeEnd(group: SetGroup, end: 'low' | 'high'): SetGroup {
     ...group,
     ...(group.amount && { amount: takeAmount(group.amount, end) }),
     ...(group.load && { load: takeLoad(group.load, end) }),
+    drops: group.drops.map((drop) => ({
+      ...drop,
+      amount: takeAmount(drop.amount, end),
+      ...(drop.load && { load: takeLoad(drop.load, end) }),
+    })),
   };
 }
 
@@ -128,13 +133,20 @@ function computeIntensity(
   for (const day of days) {
     const date = options.on ?? day.turn.date ?? options.today;
     const summed = toSummed(works, day, options, 'low');
+    // The sets of a line, and its warm-up beside it, ask for one max.
+    const found = new Map<string, KnownMax | undefined>();
+    const findMax = (name: string): KnownMax | undefined => {
+      if (!found.has(name))
+        found.set(name, findPercentMax(works, options.athlete, name, date, options.formula));
+      return found.get(name);
+    };
     for (const { block, sets } of summed.blocks) {
       for (const { set, work } of sets) {
         const name = set.line.name.text;
         const movement = practice.findMovement(name);
         const grams = readExternal(set.group.load, movement);
         if (!isWorking(set, block) || workOf(movement) !== 'strength' || !grams || work.reps === 0) continue;
-        const max = findPercentMax(works, options.athlete, name, date, options.formula);
+        const max = findMax(name);
         if (!max || max.added || max.bound === 'at least') continue;
         lifted += work.reps * grams;
         possible += work.reps * max.kilograms * 1000;

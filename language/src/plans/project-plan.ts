@@ -5,10 +5,17 @@ import type { SessionWorks } from '../measures/session-work.ts';
 import type { Block, PlanEntry } from '../model/entry.ts';
 import type { Load, MassUnit, Rating, SetGroup } from '../model/quantity.ts';
 import { foldName } from '../text/names.ts';
-import { clamp, moveAmount, type TakenStep } from './line-steps.ts';
+import { clamp, followSteps, moveSet } from './move-amount.ts';
 import type { PlanTurn } from './plan-calendar.ts';
-import type { ProjectedBlock, ProjectedDay, ProjectedLine, ProjectedSet } from './projected.ts';
+import type {
+  ProjectedBlock,
+  ProjectedDay,
+  ProjectedLine,
+  ProjectedLoad,
+  ProjectedSet,
+} from './projected.ts';
 import { findTop, resolveLoad } from './resolve-load.ts';
+import type { TakenStep } from './step-kinds.ts';
 import type { LoadContext } from './wanted-load.ts';
 import { takeTurn, type WeekLine } from './week-blocks.ts';
 
@@ -58,28 +65,45 @@ function projectLine(context: LoadContext, block: Block, turn: PlanTurn, weekLin
   const isLightened = line.purpose === 'work' && block.kind !== 'warmup' && block.kind !== 'cooldown';
   const share = isLightened ? turn.deload?.load : undefined;
   const perRound = expandRounds(cell.sets, steps.eachRound, countRounds(block), block.passes);
-  const sets: ProjectedSet[] = [];
-  const ask = (group: SetGroup, load: Load, taken: readonly TakenStep[], top: number | undefined) =>
+  const ask = (
+    { amount }: Pick<SetGroup, 'amount'>,
+    load: Load,
+    taken: readonly TakenStep[],
+    top: number | undefined,
+  ): ProjectedLoad =>
     resolveLoad(context, {
       name: line.name.text,
       movement,
-      amount: group.amount,
+      amount,
       load,
       steps: taken,
       share,
       top,
     });
-  for (const { group, taken } of perRound) {
+  const asked = perRound.map(({ group, taken }) => {
     const all = [...steps.taken, ...taken];
-    const isOffset = group.load?.kind === 'offset';
-    const load = group.load && !isOffset ? ask(group, group.load, all, undefined) : undefined;
+    const load =
+      group.load && group.load.kind !== 'offset' ? ask(group, group.load, all, undefined) : undefined;
+    return { group, all, load };
+  });
+  const top = findTop(asked.map(({ load }) => load));
+  const resolved = asked.map(({ group, all, load: known }): ProjectedSet => {
     const { loadText: _text, ...kept } = group;
-    sets.push({ group: { ...kept, ratings: moveRatings(group.ratings, all) }, ...(load && { load }) });
-  }
-  const top = findTop(sets.map(({ load }) => load));
-  const resolved = sets.map(({ group, load }): ProjectedSet => {
-    const answer = load ?? (group.load && ask(group, group.load, steps.taken, top));
-    return { group: { ...group, ...(answer && { load: answer.load }) }, ...(answer && { load: answer }) };
+    const load = known ?? (group.load && ask(group, group.load, all, top));
+    const drops = group.drops.map((drop) => ({
+      drop,
+      load: drop.load && ask(drop, drop.load, followSteps(all, group.load), top),
+    }));
+    return {
+      group: {
+        ...kept,
+        ratings: moveRatings(group.ratings, all),
+        ...(load && { load: load.load }),
+        drops: drops.map(({ drop, load: ofDrop }) => ({ ...drop, ...(ofDrop && { load: ofDrop.load }) })),
+      },
+      ...(load && { load }),
+      dropLoads: drops.flatMap((each) => each.load ?? []),
+    };
   });
   const shown = shareEqualLoads(resolved);
   const projected = { ...line, cells: [{ ...cell, sets: shown.map(({ group }) => group) }] };
@@ -105,8 +129,7 @@ function expandRounds(
     const group = { ...(written.length === 1 ? written[0]! : written[index]!), count: 1, counted: false };
     const round = count > rounds ? Math.floor(index / passes) : index;
     const taken = eachRound.map((step) => ({ step, times: round }));
-    const amount = group.amount && taken.reduce((moved, step) => moveAmount(moved, step), group.amount);
-    return { group: { ...group, ...(amount && { amount }) }, taken };
+    return { group: moveSet(group, taken), taken };
   });
 }
 

@@ -23,6 +23,13 @@ export interface ProjectedLoad {
 export interface ProjectedSet {
   readonly group: SetGroup;
   readonly load?: ProjectedLoad;
+  /** Of its drops that have one, in order. */
+  readonly dropLoads: readonly ProjectedLoad[];
+}
+
+/** The set's own load and those of its drops. */
+export function listLoads({ load, dropLoads }: ProjectedSet): ProjectedLoad[] {
+  return load ? [load, ...dropLoads] : [...dropLoads];
 }
 
 export interface ProjectedLine {

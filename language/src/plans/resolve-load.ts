@@ -2,9 +2,9 @@
 import type { Input } from '../measures/result.ts';
 import type { Load, MassUnit } from '../model/quantity.ts';
 import { printPlain } from '../printing/print-quantity.ts';
-import { kindOf } from './line-steps.ts';
 import type { ProjectedLoad } from './projected.ts';
 import { resolvePercent, resolveTarget } from './resolve-max-load.ts';
+import { kindOf } from './step-kinds.ts';
 import {
   type LoadContext,
   type LoadQuestion,

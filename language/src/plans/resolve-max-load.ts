@@ -9,8 +9,9 @@ import { printPlain } from '../printing/print-quantity.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import { describeMax, findPercentMax, findTargetMax, type KnownMax } from './latest-max.ts';
-import { clamp, kindOf } from './line-steps.ts';
+import { clamp } from './move-amount.ts';
 import type { ProjectedLoad } from './projected.ts';
+import { kindOf } from './step-kinds.ts';
 import {
   type LoadContext,
   type LoadQuestion,

@@ -23,19 +23,58 @@ const USUAL_STEPS: Readonly<Record<'bar' | 'other', Readonly<Record<MassUnit, nu
 
 /**
  * 84 kg → 85 kg where plates come in pairs of 1.25 kg: the nearest that the place can load, ties up, never under the
- * empty bar or the lightest dumbbell. `unit` is that of the answer where the place does not say.
+ * empty bar or the lightest dumbbell. `unit` is that of the answer where the place does not say; `written` is what the
+ * plan writes, whose kind of weight and unit the answer keeps to.
  */
 export function roundToPlace(
   grams: number,
   unit: MassUnit,
   movement: Movement | undefined,
   place: PlaceEntry | undefined,
+  written?: Mass,
 ): Rounded {
-  const wanted = toMass(grams, unit);
-  const nearest = place && movement && findNearestMass(place, movement, wanted);
+  return round(grams, unit, movement, place, written, 'nearest');
+}
+
+/** The lightest that is no less; past the heaviest that. */
+export function roundUpToPlace(
+  grams: number,
+  unit: MassUnit,
+  movement: Movement | undefined,
+  place: PlaceEntry | undefined,
+  written?: Mass,
+): Rounded {
+  return round(grams, unit, movement, place, written, 'up');
+}
+
+/** The heaviest that is no more; under the lightest that. */
+export function roundDownToPlace(
+  grams: number,
+  unit: MassUnit,
+  movement: Movement | undefined,
+  place: PlaceEntry | undefined,
+  written?: Mass,
+): Rounded {
+  return round(grams, unit, movement, place, written, 'down');
+}
+
+type Way = 'nearest' | 'up' | 'down';
+
+function round(
+  grams: number,
+  unit: MassUnit,
+  movement: Movement | undefined,
+  place: PlaceEntry | undefined,
+  written: Mass | undefined,
+  way: Way,
+): Rounded {
+  const nearest =
+    place && movement && findNearestMass(place, movement, toMass(grams, unit), { like: written });
   const { below, above } = nearest ?? {};
-  if (!below && !above) return { mass: roundBySteps(grams, unit, movement), by: 'usual step', fits: false };
-  const found = !below || (above && above.grams - grams <= grams - below.grams) ? above! : below;
+  if (!below && !above)
+    return { mass: roundBySteps(grams, unit, movement, way), by: 'usual step', fits: false };
+  const isUp = !below || (above && isRoundedUp(way, grams - below.grams, above.grams - grams));
+  const found = isUp ? above! : below;
   const limit = !below ? 'lightest' : !above ? 'heaviest' : undefined;
   const mass = {
     grams: found.grams,
@@ -49,9 +88,23 @@ function toMass(grams: number, unit: MassUnit): Mass {
   return { grams: Math.round(grams), written: fromGrams(grams, unit), unit };
 }
 
-function roundBySteps(grams: number, unit: MassUnit, movement: Movement | undefined): Mass {
+/** Whether the load above is taken, so many grams from the ones below and above; one that fits is both. */
+function isRoundedUp(way: Way, down: number, up: number): boolean {
+  return way === 'nearest' ? up <= down : way === 'up' ? true : up === 0;
+}
+
+/** A hair over or under a step is that step: a pound's grams are not whole. */
+const HAIR = 1e-4;
+
+function roundBySteps(grams: number, unit: MassUnit, movement: Movement | undefined, way: Way): Mass {
   const step = USUAL_STEPS[implementOf(movement) === 'bar' ? 'bar' : 'other'][unit];
-  // A hair more than half a step is a tie that a pound's grams spoiled.
-  const written = roundTo(Math.floor(fromGrams(grams, unit) / step + 0.5 + 1e-6) * step, 2);
+  const steps = fromGrams(grams, unit) / step;
+  const whole =
+    way === 'up'
+      ? Math.ceil(steps - HAIR)
+      : way === 'down'
+        ? Math.floor(steps + HAIR)
+        : Math.floor(steps + 0.5 + 1e-6);
+  const written = roundTo(whole * step, 2);
   return { grams: toGrams(written, unit), written, unit };
 }

@@ -8,9 +8,10 @@ import type { Movement } from '../practice/movement.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
-import { clamp, kindOf, type TakenStep, toBase } from './line-steps.ts';
+import { clamp } from './move-amount.ts';
 import type { ProjectedLoad } from './projected.ts';
 import { type Rounded, roundToPlace } from './round-to-place.ts';
+import { kindOf, type TakenStep, toBase } from './step-kinds.ts';
 
 /** For whom, when and where a load is worked out. */
 export interface LoadContext {
@@ -169,11 +170,12 @@ export function unitOf({ unit, place }: LoadContext, { steps }: LoadQuestion): M
 
 export function round(
   { place }: LoadContext,
-  { movement }: LoadQuestion,
+  { movement, load }: LoadQuestion,
   { grams, inputs, words }: Wanted,
   unit: MassUnit,
 ): { rounded: Rounded; explained: { result: Result; derivation: string } } {
-  const rounded = roundToPlace(grams, unit, movement, place);
+  const written = load.kind === 'mass' ? load.mass : undefined;
+  const rounded = roundToPlace(grams, unit, movement, place, written);
   const { mass, limit, by } = rounded;
   const exact = printNumber(fromGrams(grams, mass.unit), 2);
   const isRounded = exact !== printNumber(mass.written, 2);

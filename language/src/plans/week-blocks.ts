@@ -1,12 +1,15 @@
 /** The blocks of a plan's day as they stand in one week: its cells, its number of sets and rounds, its rests. */
 
 import { countRounds } from '../measures/expand-sets.ts';
-import type { Block, MovementLine, PlanEntry, Range } from '../model/entry.ts';
-import type { Cell, Modifier, SetGroup } from '../model/quantity.ts';
+import type { Block, MovementLine, PlanEntry } from '../model/entry.ts';
+import type { Cell, SetGroup } from '../model/quantity.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
-import { countSteps, kindOf, type LineSteps, moveAmount, takeSteps, toBase } from './line-steps.ts';
+import { type LineSteps, takeSteps } from './line-steps.ts';
+import { moveSet } from './move-amount.ts';
 import type { PlanTurn } from './plan-calendar.ts';
+import { kindOf } from './step-kinds.ts';
 import { takeWeek } from './take-week.ts';
+import { takeLineRest, takeRestSteps } from './week-rests.ts';
 
 /** A line with the sets of one week; steps have moved its amounts, not yet its loads. */
 export interface WeekLine {
@@ -47,12 +50,10 @@ function takeLine(
   const cellIndex = source.week === undefined ? (turn.week - 1) % Math.max(1, source.cells.length) : 0;
   const cell = source.cells[cellIndex];
   const steps: LineSteps =
-    source.week === undefined
-      ? takeSteps(plan, source, cellIndex, source.cells.length, turn)
-      : { taken: [], eachRound: [] };
+    source.week === undefined ? takeSteps(plan, source, cellIndex, turn) : { taken: [], eachRound: [] };
   const hasRounds = countRounds(written) !== undefined;
   const stepped = hasRounds ? (cell?.sets ?? []) : addSets(cell?.sets ?? [], steps);
-  const moved = stepped.map((group) => moveGroup(group, steps));
+  const moved = stepped.map((group) => moveSet(group, steps.taken));
   const kept =
     share === undefined || source.purpose === 'warmup' ? moved : lighten(moved, written, block, share);
   const modifiers = [...(cell?.modifiers ?? []), ...source.modifiers].filter(({ kind }) => kind !== 'stall');
@@ -66,11 +67,6 @@ function takeLine(
       modifiers: takeLineRest(plan, turn, written, source, modifiers),
     },
   };
-}
-
-function moveGroup(group: SetGroup, { taken }: LineSteps): SetGroup {
-  if (!group.amount) return group;
-  return { ...group, amount: taken.reduce((amount, step) => moveAmount(amount, step), group.amount) };
 }
 
 /** `+1 set each week` goes to the last group of sets, which never falls below one. */
@@ -142,66 +138,4 @@ function shortenBlock(block: Block, share: number | undefined): Block {
       intervals: { ...intervals, count: takeShare(intervals.count, share) },
     }),
   };
-}
-
-/** `rest -10 s each week` in a block; with `each round` the rests run from the first to the last between rounds. */
-function takeRestSteps(plan: PlanEntry, block: Block, turn: PlanTurn): Block {
-  let rest = block.rest;
-  for (const step of block.restSteps) {
-    if (step.kind !== 'step' || !rest) continue;
-    if (step.each === 'round') {
-      const last = moveRest(rest, step, Math.max(0, (countRounds(block) ?? 1) - 2));
-      const ends = [rest.low, rest.high ?? rest.low, last.low, last.high ?? last.low];
-      rest = toRange(Math.min(...ends), Math.max(...ends));
-    } else rest = moveRest(rest, step, countSteps(plan, step, turn, 1) ?? 0);
-  }
-  return rest === block.rest || !rest ? block : { ...block, rest };
-}
-
-function moveRest({ low, high }: Range, step: Extract<Modifier, { kind: 'step' }>, times: number): Range {
-  const change = step.sign * times * toBase(step.amount, step.unit);
-  const bound = step.bound === undefined ? undefined : toBase(step.bound, step.boundUnit ?? step.unit);
-  const move = (seconds: number): number => {
-    const moved = Math.max(0, seconds + change);
-    if (bound === undefined) return moved;
-    return step.sign > 0
-      ? Math.max(seconds, Math.min(moved, bound))
-      : Math.min(seconds, Math.max(moved, bound));
-  };
-  return toRange(move(low), high === undefined ? undefined : move(high));
-}
-
-function toRange(low: number, high: number | undefined): Range {
-  return high === undefined || high === low ? { low } : { low, high };
-}
-
-/** A line's own rest, or its block's where the line has a step on it. Steps are taken, so they are not part of it any more. */
-function takeLineRest(
-  plan: PlanEntry,
-  turn: PlanTurn,
-  block: Block,
-  source: MovementLine,
-  modifiers: readonly Modifier[],
-): Modifier[] {
-  const others = modifiers.filter(({ kind }) => kind !== 'step' && kind !== 'rest');
-  const own = modifiers.find((modifier) => modifier.kind === 'rest');
-  const steps = modifiers.filter((modifier) => modifier.kind === 'step').filter(({ onRest }) => onRest);
-  if (steps.length === 0) return own ? [...others, own] : others;
-  let rest: Range | undefined = own
-    ? { low: own.low.value, ...(own.high && { high: own.high.value }) }
-    : block.rest;
-  if (!rest) return others;
-  for (const step of steps)
-    rest = moveRest(rest, step, countSteps(plan, step, turn, source.cells.length) ?? 0);
-  const clock = (seconds: number) =>
-    ({ measure: 'seconds', value: seconds, written: seconds, unit: 'clock' }) as const;
-  return [
-    ...others,
-    {
-      kind: 'rest',
-      low: clock(rest.low),
-      ...(rest.high !== undefined && { high: clock(rest.high) }),
-      span: own?.span ?? steps[0]!.span,
-    },
-  ];
 }

@@ -166,7 +166,7 @@ function isOfTheOpening(word: string, keyword: string): boolean {
 }
 
 /** `giant set`, `for time`, and the one word of the other kinds, behind a letter or not. */
-function isBlockKind(tokens: readonly ScannedToken[], index: number): boolean {
+export function isBlockKind(tokens: readonly ScannedToken[], index: number): boolean {
   const first = tokens[0]!.kind === 'LETTER' ? 1 : 0;
   if (index === first) return true;
   return (

@@ -15,7 +15,9 @@ export type Thing =
   | { readonly kind: 'amount'; readonly amount: Amount }
   | { readonly kind: 'load'; readonly load: Load }
   | { readonly kind: 'rating'; readonly rating: Rating }
-  | { readonly kind: 'word'; readonly word: string };
+  | { readonly kind: 'word'; readonly word: string }
+  /** Behind `# ignore`. */
+  | { readonly kind: 'check'; readonly code: string };
 
 /** Where in training something stands; nothing of it outside the blocks of a session or a plan. */
 export interface TrainingPlace {

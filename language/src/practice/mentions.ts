@@ -29,7 +29,14 @@ export function listMentions(entry: Entry): readonly Mention[] {
 
 /** The entry that a line of a file belongs to. */
 export function findEntry({ entries }: FileModel, line: number): PlacedEntry | undefined {
-  const placed = entries.find((candidate) => line < candidate.line + candidate.entry.lineCount);
+  let [low, high] = [0, entries.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const { line: first, entry } = entries[middle]!;
+    if (first + entry.lineCount <= line) low = middle + 1;
+    else high = middle;
+  }
+  const placed = entries[low];
   return placed && line >= placed.line ? placed : undefined;
 }
 

@@ -3,7 +3,10 @@ export class NameIndex<T> {
   private readonly byKey = new Map<string, { uri: string; value: T }[]>();
   private readonly keysByFile = new Map<string, Set<string>>();
 
+  private all: readonly T[] | undefined;
+
   add(uri: string, value: T, keys: readonly string[]): void {
+    this.all = undefined;
     const fileKeys = this.keysByFile.get(uri) ?? new Set();
     this.keysByFile.set(uri, fileKeys);
     for (const key of new Set(keys)) {
@@ -17,12 +20,18 @@ export class NameIndex<T> {
   }
 
   removeFile(uri: string): void {
+    this.all = undefined;
     for (const key of this.keysByFile.get(uri) ?? []) {
       const left = this.byKey.get(key)!.filter((found) => found.uri !== uri);
       if (left.length > 0) this.byKey.set(key, left);
       else this.byKey.delete(key);
     }
     this.keysByFile.delete(uri);
+  }
+
+  /** The files that define something. */
+  uris(): Iterable<string> {
+    return this.keysByFile.keys();
   }
 
   find(key: string): T | undefined {
@@ -38,9 +47,8 @@ export class NameIndex<T> {
   }
 
   /** Each definition once, whatever number of spellings it has. */
-  values(): Iterable<T> {
-    const seen = new Set<T>();
-    for (const found of this.byKey.values()) for (const { value } of found) seen.add(value);
-    return seen;
+  values(): readonly T[] {
+    this.all ??= [...new Set([...this.byKey.values()].flatMap((found) => found.map(({ value }) => value)))];
+    return this.all;
   }
 }

@@ -1,17 +1,22 @@
-import { toDayNumber } from '../calendar/iso-date.ts';
 import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import type { EntryReader } from '../reading/read-entry.ts';
 import { type ReadFile, readFile } from '../reading/read-file.ts';
 import { foldName } from '../text/names.ts';
 import type { Athlete, Place, Plan, SessionRecord } from './athlete.ts';
+import { compareEntries } from './entry-changes.ts';
 import type { Movement } from './movement.ts';
 import { NameIndex } from './name-index.ts';
+import { type Naming, SessionIndex, type Whose } from './session-index.ts';
+import { findPosition } from './session-list.ts';
 
 /** Begins the URIs of the built-in library's files. */
 export const LIBRARY_SCHEME = 'plimsoll-library:/';
 
 /** The built-in movements by every spelling. Nothing changes it, so that practices may share one. */
 export type Library = Pick<NameIndex<Movement>, 'find' | 'spellings' | 'values'>;
+
+/** Counts for all practices together, so that what is kept by a fact that two of them share is never taken for the other's. */
+let versions = 0;
 
 /** Indexes the entries of the library's files, `[name, entries]`, once for all practices. */
 export function indexLibrary(
@@ -32,6 +37,8 @@ export function indexLibrary(
 export interface PracticeChange {
   /** A definition was added, changed or removed somewhere. */
   readonly definitions: boolean;
+  /** Definitions stand on other lines than before and say the same. */
+  readonly moved: boolean;
   /** Folded names of athletes whose sessions changed. */
   readonly athletes: ReadonlySet<string>;
 }
@@ -41,8 +48,14 @@ export interface PracticeChange {
  * Names are resolved here. The server, the command line and tests share it; it opens no file and asks no clock.
  */
 export class Practice {
-  /** Counts changes of definitions: whatever rests on them is compared by it. */
-  definitionsVersion = 0;
+  /** Another number whenever any file is read or goes: for what is asked again and again between two edits. */
+  edition = ++versions;
+  /** Another number whenever a definition says something else: whatever rests on any of them is compared by it. */
+  definitionsVersion = ++versions;
+  /** The same for what `exercise` defines alone: what names stand for. */
+  movementsVersion = ++versions;
+  /** Another number also when a definition only stands on another line. */
+  linesVersion = ++versions;
 
   private readonly reader: EntryReader;
   private readonly files = new Map<string, ReadFile>();
@@ -51,9 +64,7 @@ export class Practice {
   private readonly athletes = new NameIndex<Athlete>();
   private readonly places = new NameIndex<Place>();
   private readonly plans = new NameIndex<Plan>();
-  /** Sessions by athlete as written (folded, '' for nobody), then by file. */
-  private readonly sessions = new Map<string, Map<string, SessionRecord[]>>();
-  private readonly sorted = new Map<string, readonly SessionRecord[]>();
+  private readonly sessions = new SessionIndex();
 
   constructor(reader: EntryReader, library: Library) {
     this.reader = reader;
@@ -80,6 +91,12 @@ export class Practice {
 
   *fileUris(): Iterable<string> {
     yield* this.files.keys();
+  }
+
+  /** The files that define something. */
+  definingUris(): Iterable<string> {
+    const indexes = [this.movements, this.athletes, this.places, this.plans];
+    return new Set(indexes.flatMap((index) => [...index.uris()]));
   }
 
   /** The movement of that name or other spelling: the workspace's own before the built-in one. */
@@ -125,21 +142,21 @@ export class Practice {
   }
 
   allAthletes(): readonly Athlete[] {
-    return [...this.athletes.values()];
+    return this.athletes.values();
   }
 
   allPlaces(): readonly Place[] {
-    return [...this.places.values()];
+    return this.places.values();
   }
 
   allPlans(): readonly Plan[] {
-    return [...this.plans.values()];
+    return this.plans.values();
   }
 
   /** Folded names of everybody who has a session or a definition. */
   athleteKeys(): string[] {
     const keys = new Set(this.allAthletes().map((athlete) => athlete.key));
-    for (const key of this.sessions.keys()) keys.add(this.resolveAthlete(key));
+    for (const key of this.sessions.athletes()) keys.add(this.resolveAthlete(key));
     return [...keys].filter((key) => this.sessionsOf(key).length > 0 || this.findAthlete(key)).sort();
   }
 
@@ -158,69 +175,68 @@ export class Practice {
     return defined.length === 1 ? defined[0]!.key : '';
   }
 
-  /** An athlete's sessions in order of date and time of day, then of place in the files. */
+  /**
+   * An athlete's sessions in order of date and time of day, then of place in the files. A list that was given out never
+   * changes: it is another one after any of them changed or moved, and the same as long as none did.
+   */
   sessionsOf(athlete: string): readonly SessionRecord[] {
-    const key = foldName(athlete);
-    const known = this.sorted.get(key);
-    if (known) return known;
-    const records = listRecords(this.sessions.get(key));
-    // Sessions that name nobody are those of the only athlete.
-    if (key !== '' && this.resolveAthlete('') === key) {
-      for (const record of listRecords(this.sessions.get(''))) records.push({ ...record, athlete: key });
-    }
-    records.sort(compareRecords);
-    this.sorted.set(key, records);
-    return records;
+    return this.sessions.of(this.whose(athlete));
+  }
+
+  /**
+   * Those in which a line names that movement, under any spelling; in the same order, and the same list as long as it
+   * holds the same. `key` is that of the movement, or a name that nothing defines.
+   */
+  sessionsWith(athlete: string, key: string): readonly SessionRecord[] {
+    return this.sessions.naming(this.whose(athlete), foldName(key), this.naming());
+  }
+
+  /** What the lines of an athlete's sessions name: keys of movements, and folded names that nothing defines. */
+  keysDone(athlete: string): ReadonlySet<string> {
+    return this.sessions.keysOf(this.whose(athlete), this.naming());
+  }
+
+  private naming(): Naming {
+    return { version: this.movementsVersion, keyOf: (name) => this.keyOf(name) };
+  }
+
+  /** The key of the movement of that name, else the folded name. */
+  keyOf(name: string): string {
+    return this.findMovement(name)?.key ?? foldName(name);
   }
 
   /** Where a session stands among its athlete's: what is before it is its history. */
   indexOf(record: SessionRecord): number {
-    const records = this.sessionsOf(record.athlete);
-    const at = records.findLastIndex(
-      (other) => other.entry === record.entry && other.uri === record.uri && other.line === record.line,
-    );
-    return at < 0 ? records.length : at;
+    return findPosition(this.sessionsOf(record.athlete), record);
   }
 
   /** The records of one session entry of a file: one per athlete. */
   recordsOf(uri: string, placed: PlacedEntry): SessionRecord[] {
-    return toRecords(uri, placed).map((record) => ({
-      ...record,
-      athlete: this.resolveAthlete(record.athlete),
-    }));
+    return this.sessions.recordsOf(uri, placed).map((record) => {
+      const athlete = this.resolveAthlete(record.athlete);
+      return athlete === record.athlete ? record : this.sessions.adoptOne(athlete, record);
+    });
+  }
+
+  private whose(athlete: string): Whose {
+    const key = foldName(athlete);
+    return { athlete: key, adopts: key !== '' && this.resolveAthlete('') === key };
   }
 
   private replace(uri: string, before: FileModel | undefined, after: FileModel | undefined): PracticeChange {
-    const athletes = new Set<string>();
-    const definitions = !sameDefinitions(before, after);
-    if (definitions) {
-      this.definitionsVersion++;
+    this.edition = ++versions;
+    const changes = compareEntries(before?.entries ?? [], after?.entries ?? []);
+    const changed = [...changes.removed, ...changes.added].map(({ entry }) => entry.kind);
+    const definitions = changed.some(isDefinition);
+    const moved = changes.moved.some(({ entry }) => isDefinition(entry.kind));
+    if (definitions || moved) {
       for (const index of [this.movements, this.athletes, this.places, this.plans]) index.removeFile(uri);
       for (const placed of after?.entries ?? []) this.define(uri, placed);
-      // A definition may have decided whose the sessions without an athlete are.
-      this.sorted.clear();
+      this.linesVersion = ++versions;
     }
-    if (!sameSessions(before, after)) {
-      for (const placed of before?.entries ?? [])
-        for (const { athlete } of toRecords(uri, placed)) this.forget(athlete, uri, athletes);
-      for (const placed of after?.entries ?? []) {
-        for (const record of toRecords(uri, placed)) {
-          const byFile = this.sessions.get(record.athlete) ?? new Map<string, SessionRecord[]>();
-          this.sessions.set(record.athlete, byFile);
-          byFile.set(uri, [...(byFile.get(uri) ?? []), record]);
-          athletes.add(record.athlete);
-        }
-      }
-      for (const athlete of athletes) this.sorted.delete(this.resolveAthlete(athlete));
-    }
-    return { definitions, athletes };
-  }
-
-  private forget(athlete: string, uri: string, touched: Set<string>): void {
-    const byFile = this.sessions.get(athlete);
-    byFile?.delete(uri);
-    if (byFile?.size === 0) this.sessions.delete(athlete);
-    touched.add(athlete);
+    if (definitions) this.definitionsVersion = ++versions;
+    if (changed.includes('exercise')) this.movementsVersion = ++versions;
+    return { definitions, moved, athletes: this.sessions.change(uri, changes) };
   }
 
   private define(uri: string, placed: PlacedEntry): void {
@@ -248,54 +264,6 @@ function spellingsOf({ key, entry }: Movement): string[] {
   return [key, ...entry.also.map((spelling) => foldName(spelling.text))];
 }
 
-function toRecords(uri: string, { entry, line }: PlacedEntry): SessionRecord[] {
-  if (entry.kind !== 'session' || !entry.date?.date) return [];
-  const { date } = entry.date;
-  const names = entry.athletes.length > 0 ? entry.athletes.map((athlete) => foldName(athlete.text)) : [''];
-  return names.map((athlete, index) => ({
-    entry,
-    uri,
-    line,
-    date,
-    day: toDayNumber(date),
-    athlete,
-    index,
-    groupSize: names.length,
-  }));
-}
-
-function listRecords(byFile: ReadonlyMap<string, readonly SessionRecord[]> | undefined): SessionRecord[] {
-  return [...(byFile?.values() ?? [])].flat();
-}
-
-function compareRecords(a: SessionRecord, b: SessionRecord): number {
-  return (
-    a.day - b.day ||
-    (a.entry.clock ?? '').padStart(8, '0').localeCompare((b.entry.clock ?? '').padStart(8, '0')) ||
-    (a.uri < b.uri ? -1 : a.uri > b.uri ? 1 : a.line - b.line)
-  );
-}
-
-const isDefinition = ({ kind }: Entry): boolean =>
-  kind === 'exercise' || kind === 'athlete' || kind === 'place' || kind === 'plan';
-
-/** Entries keep their model when their text did not change, so identity tells. Lines may have moved. */
-function sameDefinitions(before: FileModel | undefined, after: FileModel | undefined): boolean {
-  return sameEntries(before, after, isDefinition);
-}
-
-function sameSessions(before: FileModel | undefined, after: FileModel | undefined): boolean {
-  return sameEntries(before, after, (entry) => entry.kind === 'session');
-}
-
-function sameEntries(
-  before: FileModel | undefined,
-  after: FileModel | undefined,
-  which: (entry: Entry) => boolean,
-): boolean {
-  const [a, b] = [before, after].map((model) => (model?.entries ?? []).filter(({ entry }) => which(entry)));
-  return (
-    a!.length === b!.length &&
-    a!.every((placed, index) => placed.entry === b![index]!.entry && placed.line === b![index]!.line)
-  );
+function isDefinition(kind: Entry['kind']): boolean {
+  return kind === 'exercise' || kind === 'athlete' || kind === 'place' || kind === 'plan';
 }

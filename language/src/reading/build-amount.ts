@@ -35,7 +35,12 @@ export function buildAmount(reading: EntryReading, node: Holed<ast.Amount>): Amo
     case 'Ladder': {
       const written = textOf(node).replace(/[^\d]+/g, ', ');
       const message = `${textOf(node)} is several sets: write ${written}`;
-      reading.report('sets-spelled-apart', span, message, [replaceBy(span, written)]);
+      // One digit a phase: a tempo without its word.
+      const isTempo = /^\d(?:-\d){3}$/.test(textOf(node));
+      reading.report('sets-spelled-apart', span, message, [
+        replaceBy(span, written),
+        ...(isTempo ? [replaceBy(span, `tempo ${textOf(node)}`)] : []),
+      ]);
       return undefined;
     }
   }
@@ -80,7 +85,13 @@ function reportLoadFirst(reading: EntryReading, node: Holed<ast.LoadFirst>, span
 function buildReps(reading: EntryReading, node: Holed<ast.Reps>, span: Span): Amount | undefined {
   const slip = findSideSlip(node);
   if (slip !== undefined) {
-    reading.report('side-slip', span, `Write ${slip} for ${textOf(node)}`, [replaceBy(span, slip)]);
+    const { low, side } = node;
+    // `4/5` may be what was made of what was tried too.
+    const isTry = toNumber(low!.value ?? '') < toNumber(side!.other ?? '');
+    reading.report('side-slip', span, `Write ${slip} for ${textOf(node)}`, [
+      replaceBy(span, slip),
+      ...(isTry ? [replaceBy(span, `${low!.value} of ${side!.other}`)] : []),
+    ]);
     return undefined;
   }
   const perSide = readPerSide(node.side);

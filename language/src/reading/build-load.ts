@@ -1,3 +1,4 @@
+import { CHECKS } from '../checks/catalogue.ts';
 import type { Load, Mass } from '../model/quantity.ts';
 import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
@@ -240,7 +241,8 @@ function reportBareLoad(
 ): void {
   const low = node.low!;
   const value = toNumber(low);
-  if (line.units.size === 0 && value >= 5 && value <= 10 && node.implements === undefined) {
+  const { least, most } = CHECKS['load-or-rating'].numbers;
+  if (line.units.size === 0 && value >= least && value <= most && node.implements === undefined) {
     reading.report('load-or-rating', span, `Is ${low} a load or an RPE? Write ${low} kg or rpe ${low}`, [
       addAfter(span, ' kg', `Write ${low} kg`),
       replaceBy(span, `rpe ${low}`),

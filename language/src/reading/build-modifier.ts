@@ -44,7 +44,9 @@ export function buildModifier(reading: EntryReading, node: Holed<ast.Modifier>):
     case 'StallModifier': {
       const step = present(node.step) && buildStep(reading, node.step!, spanOf(node.step!), {});
       if (!step || node.misses === undefined) return undefined;
-      return { kind: 'stall', misses: toNumber(node.misses), step, span };
+      const misses = toNumber(node.misses);
+      if (!reading.acceptWhole('misses', misses, span, `${node.misses} misses`)) return undefined;
+      return { kind: 'stall', misses, step, span };
     }
     case 'StepModifier':
       return present(node.step) && buildStep(reading, node.step!, span, { whenFull: node.whenFull ?? false });

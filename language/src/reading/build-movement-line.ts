@@ -14,17 +14,18 @@ import {
   textOf,
   toNumber,
 } from './line-reading.ts';
-import type { OpenLine } from './training-fold.ts';
 
 /** One movement's line: prefixes, name, cells. A modifier behind the last cell's sets is the whole line's. */
 export function buildMovementLine(
   reading: EntryReading,
   node: Holed<ast.MovementLine>,
-): OpenLine | undefined {
+): MovementLine | undefined {
   const span = spanOf(node);
   const written = present(node.name);
   if (!written) return reading.expect('missing-name', span, 'Expected a movement before the colon');
   const name = buildName(written);
+  const week = /^week\s+\d*[.,]\d+/i.exec(name.text)?.[0];
+  if (week) reading.report('out-of-range', name.span, `${week}: only whole numbers count here`);
   // A sled may take more than a bar; a check that knows what the movement needs is stricter.
   const units = readLineUnits(node, 'sledGrams');
   const cells = node.cells.filter(present).map((cell) => buildCell(reading, units, cell));

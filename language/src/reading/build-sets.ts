@@ -1,4 +1,5 @@
 import type { Amount, Cell, Drop, Modifier, Rating, SetGroup } from '../model/quantity.ts';
+import type { Fix, Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { shorten } from '../text/shorten.ts';
 import { LIMITS } from '../vocabulary/limits.ts';
@@ -8,6 +9,7 @@ import { buildLoad } from './build-load.ts';
 import type { LineUnits } from './build-mass.ts';
 import { buildModifier } from './build-modifier.ts';
 import { toQuantity } from './build-values.ts';
+import { moveToNote } from './item-slips.ts';
 import {
   type EntryReading,
   type Holed,
@@ -40,7 +42,21 @@ function reportUnknownItem(reading: EntryReading, node: ast.UnknownItem): void {
   const span = spanOf(node);
   const text = textOf(node);
   const message = `"${shorten(text)}" is no set and no tempo, rest, setting or pain: write it as a setting, or as a note on a line with >`;
-  reading.report('unknown-item', span, message, [replaceBy(span, `setting ${text}`)]);
+  const note = toNote(node, span);
+  reading.report('unknown-item', span, message, [
+    replaceBy(span, `setting ${text}`),
+    ...(note ? [note] : []),
+  ]);
+}
+
+/** Words at the end of a line are mostly a note; the comma before them goes with them. */
+function toNote({ $cstNode: cst }: ast.UnknownItem, span: Span): Fix | undefined {
+  const { fullText } = cst!.root;
+  const start = fullText.lastIndexOf('\n', cst!.offset) + 1;
+  const [text] = fullText.slice(start).split('\n', 1) as [string];
+  const comma = /,\s*$/.exec(text.slice(0, span.start))?.index;
+  if (comma === undefined || !/\p{L}{3}/u.test(cst!.text)) return undefined;
+  return moveToNote(text, { ...span, start: comma }, cst!.text);
 }
 
 export function buildSet(reading: EntryReading, line: LineUnits, node: Holed<ast.SetGroup>): SetGroup {

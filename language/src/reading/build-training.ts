@@ -22,8 +22,10 @@ function buildPiece(reading: EntryReading, line: ast.TrainingLine): TrainingPiec
       return { kind: 'stray', text: line.text, span };
     case 'MovementLine':
       return { kind: 'movement', line: buildMovementLine(reading, line) };
-    case 'BlockLine':
-      return { kind: 'block', block: buildBlockHeader(reading, line) };
+    case 'BlockLine': {
+      const block = buildBlockHeader(reading, line);
+      return { kind: 'block', open: () => block };
+    }
     case 'TimeLine':
       return { kind: 'record', span, apply: (block) => applyTimes(reading, block, line) };
     case 'DoneLine':
@@ -35,6 +37,8 @@ function buildPiece(reading: EntryReading, line: ast.TrainingLine): TrainingPiec
         reading.expect('missing-value', span, 'Expected the number of the day, such as day 1');
       const number = line.number === undefined ? undefined : toNumber(line.number);
       const name = line.name?.$cstNode ? textOf(line.name) : undefined;
+      if (name !== undefined && /^[.,]\d/.test(name))
+        reading.report('out-of-range', span, `day ${line.number}${name}: only whole numbers count here`);
       return { kind: 'day', ...(number !== undefined && { number }), ...(name && { name }), span };
     }
     default:

@@ -12,7 +12,9 @@ export class EntryReading {
   /** Lines with a syntax error. */
   readonly broken: ReadonlySet<number>;
   /** Lines of which a syntax error was told: one a line is enough, for the next is mostly its echo. */
-  private readonly told = new Set<number>();
+  private told: Set<number> | undefined;
+  /** By line. */
+  private mended: Map<number, Span> | undefined;
 
   constructor(fileUnit: MassUnit | undefined, broken: ReadonlySet<number>) {
     this.fileUnit = fileUnit;
@@ -20,12 +22,29 @@ export class EntryReading {
   }
 
   report(code: CheckCode, span: Span, message: string, fixes: readonly Fix[] = []): void {
+    if (this.mended && this.isMended(span)) return;
     if (code === 'syntax') {
+      this.told ??= new Set();
       if (this.told.has(span.line)) return;
       this.told.add(span.line);
     }
     const { severity } = findCheck(code);
     this.problems.push({ code, severity, message, span, ...(fixes.length > 0 && { fixes }) });
+  }
+
+  /** Reports a slip of which it is known what is meant: all else that is found in its place is its echo. */
+  mend(code: CheckCode, span: Span, message: string, fixes: readonly Fix[]): void {
+    this.told ??= new Set();
+    if (this.told.has(span.line)) return;
+    this.told.add(span.line);
+    this.problems.push({ code, severity: findCheck(code).severity, message, span, fixes });
+    this.mended ??= new Map();
+    this.mended.set(span.line, span);
+  }
+
+  private isMended({ line, start, end }: Span): boolean {
+    const slip = this.mended?.get(line);
+    return slip !== undefined && start < slip.end && slip.start < end;
   }
 
   /** Reports that something is missing, unless the line broke off: then the syntax message has said so. */

@@ -5,9 +5,12 @@ import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { findComment, skipSpace } from '../syntax/scanned-token.ts';
 import type { MassUnit } from '../units/mass.ts';
+import type { LineContext } from '../vocabulary/keywords.ts';
 import { buildEntry, type EntryFrame } from './build-entry.ts';
+import { LineMemo } from './fast/line-memo.ts';
 import { readRegularSession } from './fast/read-session.ts';
 import { readRegularUnits } from './fast/read-units.ts';
+import { findItemSlip } from './item-slips.ts';
 import { EntryReading, replaceBy, spanOf, visitLeaves } from './line-reading.ts';
 
 /** What one entry's text is read with. */
@@ -17,12 +20,16 @@ export interface EntryReader {
 }
 
 /** Reads entries: a regular session straight from its text, all else by the generated parser. */
-export function createEntryReader(services: LangiumCoreServices): EntryReader {
-  const parser = createParsingReader(services);
+export function createEntryReader(createServices: () => LangiumCoreServices): EntryReader {
+  let parser: EntryReader | undefined;
+  const memo = new LineMemo();
   return {
     read(lines, opens, fileUnit) {
-      const fast = readFast(lines, opens, fileUnit);
-      return fast ?? parser.read(lines, opens, fileUnit);
+      const fast = readFast(lines, opens, fileUnit, memo);
+      if (fast) return fast;
+      // It takes a tenth of a second to make, which the first lenses of a regular log need not wait for.
+      parser ??= createParsingReader(createServices());
+      return parser.read(lines, opens, fileUnit);
     },
   };
 }
@@ -32,10 +39,11 @@ export function readFast(
   lines: readonly string[],
   opens: boolean,
   fileUnit: MassUnit | undefined,
+  memo?: LineMemo,
 ): Entry | undefined {
   if (!opens) return undefined;
   const first = lines[0]!;
-  if (first.startsWith('session ')) return readRegularSession(lines, frameOf(lines, opens), fileUnit);
+  if (first.startsWith('session ')) return readRegularSession(lines, frameOf(lines, opens), fileUnit, memo);
   return first.startsWith('units ') ? readRegularUnits(lines, frameOf(lines, opens)) : undefined;
 }
 
@@ -47,14 +55,23 @@ export function createParsingReader(services: LangiumCoreServices): EntryReader 
       const { value, parserErrors } = parser.parse<ast.Practice>(lines.join('\n'), { rule: 'Practice' });
       const errors = parserErrors.map((error) => ({ message: error.message, span: findSpan(error.token) }));
       const reading = new EntryReading(fileUnit, new Set(errors.map(({ span }) => span.line)));
-      for (const { message, span } of errors) reading.report('syntax', span, message);
       const node = value.entries[0] ?? value.loose;
+      for (const { message, span } of errors) {
+        const slip = findItemSlip(lines[span.line]!, contextOf(node), span);
+        if (slip) reading.mend(slip.code, slip.span, slip.message, slip.fixes);
+        else reading.report('syntax', span, message);
+      }
       if (node?.$cstNode && lines.some((line) => /\d,\d/.test(line)))
         reportDecimalCommas(reading, node.$cstNode);
       const frame = frameOf(lines, opens);
       return buildEntry(reading, frame, node ?? ({ $type: 'Loose', lines: [] } as unknown as ast.Loose));
     },
   };
+}
+
+/** The kind of entry that a tree is of, as the scanner calls it. */
+function contextOf(node: ast.Entry | ast.Loose | undefined): LineContext {
+  return node === undefined || node.$type === 'Loose' ? 'unknown' : (node.$type.toLowerCase() as LineContext);
 }
 
 /** What the text alone says of an entry. */
@@ -95,9 +112,11 @@ function reportDecimalCommas(reading: EntryReading, node: CstNode): void {
 
 /** `# ignore unknown-movement, missing-load` on a line silences those checks there. */
 function readIgnores(lines: readonly string[]): Entry['ignores'] {
+  if (!lines.some((text) => text.includes('ignore'))) return NO_IGNORES;
   return lines.flatMap((text, line) => {
-    if (!text.includes('ignore')) return [];
     const match = /^#\s*ignore\s+([\w-]+(?:\s*,\s*[\w-]+)*)/i.exec(text.slice(findComment(text)));
     return match ? [{ line, codes: match[1]!.split(/\s*,\s*/) }] : [];
   });
 }
+
+const NO_IGNORES: Entry['ignores'] = [];

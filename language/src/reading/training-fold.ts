@@ -3,6 +3,7 @@ import type { Span, Written } from '../model/source.ts';
 import { type OpenBlock, openBlock } from './build-block.ts';
 import type { PlanFacts } from './build-plan-facts.ts';
 import type { EntryReading } from './line-reading.ts';
+import { settle } from './settle.ts';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -16,22 +17,28 @@ export interface Training {
   readonly strays: readonly Written[];
 }
 
-/** A movement's line that takes the notes below it. */
-export type OpenLine = Omit<MovementLine, 'notes'> & { readonly notes: Written[] };
-
 /**
  * One line as it was read, by whichever reader. A record (`time`, `done`, `rest`) is said to the block that is open
- * by then, a property to the entry, so that both can tell what stands there twice.
+ * by then, a property to the entry, so that both can tell what stands there twice. The same piece may be taken into
+ * many entries: nothing of it is changed.
  */
 export type TrainingPiece =
   | { readonly kind: 'note' | 'stray'; readonly text: string; readonly span: Span }
-  | { readonly kind: 'movement'; readonly line: OpenLine | undefined }
-  | { readonly kind: 'block'; readonly block: OpenBlock }
-  | { readonly kind: 'record'; readonly span: Span; readonly apply: (block: OpenBlock) => void }
+  | { readonly kind: 'movement'; readonly line: MovementLine | undefined }
+  | { readonly kind: 'block'; readonly open: () => OpenBlock }
+  | {
+      readonly kind: 'record';
+      readonly span: Span;
+      readonly apply: (block: OpenBlock, reading: EntryReading) => void;
+    }
   | { readonly kind: 'day'; readonly number?: number; readonly name?: string; readonly span: Span }
   | {
       readonly kind: 'property';
-      readonly apply: (session: Mutable<SessionFacts>, plan: Mutable<PlanFacts>) => void;
+      readonly apply: (
+        session: Mutable<SessionFacts>,
+        plan: Mutable<PlanFacts>,
+        reading: EntryReading,
+      ) => void;
     };
 
 /**
@@ -40,29 +47,38 @@ export type TrainingPiece =
  */
 export class TrainingFold {
   private readonly reading: EntryReading;
-  private readonly days: (Mutable<PlanDay> & { blocks: Block[]; notes: Written[] })[] = [];
-  private readonly blocks: Block[] = [];
+  private readonly days: (Mutable<PlanDay> & { blocks: OpenBlock[]; notes: Written[] })[] = [];
+  private readonly blocks: OpenBlock[] = [];
   private readonly notes: Written[] = [];
   private readonly strays: Written[] = [];
   private readonly session: Mutable<SessionFacts> = { pains: [] };
   private readonly plan: Mutable<PlanFacts> = { deloads: [], weekdays: [], athletes: [] };
   private block: OpenBlock | undefined;
-  /** What the next note belongs to. */
-  private noteOwner: Written[] = this.notes;
+  /** What the next note belongs to: a list, or the last line of a block. */
+  private noteOwner: Written[] | OpenBlock = this.notes;
 
   constructor(reading: EntryReading) {
     this.reading = reading;
   }
 
   finish(): Training {
-    const { days, blocks, session, plan, notes, strays } = this;
-    return { days, blocks, session, plan, notes, strays };
+    const { session, plan } = this;
+    return {
+      days: settle(
+        this.days.map((day) => ({ ...day, blocks: settle(day.blocks.map(close)), notes: settle(day.notes) })),
+      ),
+      blocks: settle(this.blocks.map(close)),
+      session: { ...session, pains: settle(session.pains) },
+      plan,
+      notes: settle(this.notes),
+      strays: settle(this.strays),
+    };
   }
 
   take(piece: TrainingPiece): void {
     switch (piece.kind) {
       case 'note':
-        this.noteOwner.push({ text: piece.text, span: piece.span });
+        this.takeNote({ text: piece.text, span: piece.span });
         break;
       case 'stray':
         this.strays.push({ text: piece.text, span: piece.span });
@@ -72,7 +88,7 @@ export class TrainingFold {
         this.takeMovement(piece.line);
         break;
       case 'block':
-        this.open(piece.block);
+        this.open(piece.open());
         break;
       case 'record':
         this.within(piece.span, piece.apply);
@@ -82,8 +98,18 @@ export class TrainingFold {
         break;
       case 'property':
         this.noteOwner = this.notes;
-        piece.apply(this.session, this.plan);
+        piece.apply(this.session, this.plan, this.reading);
     }
+  }
+
+  private takeNote(note: Written): void {
+    const owner = this.noteOwner;
+    if (Array.isArray(owner)) {
+      owner.push(note);
+      return;
+    }
+    const line = owner.lines.pop()!;
+    owner.lines.push({ ...line, notes: [...line.notes, note] });
   }
 
   private open(block: OpenBlock): OpenBlock {
@@ -104,14 +130,14 @@ export class TrainingFold {
   }
 
   /** `time`, `done` and `rest` belong to the open block; without one they begin an implicit one. */
-  private within(span: Span, apply: (block: OpenBlock) => void): void {
+  private within(span: Span, apply: (block: OpenBlock, reading: EntryReading) => void): void {
     const block = this.block ?? this.open(openBlock('straight', span, true));
-    apply(block);
+    apply(block, this.reading);
     block.lastLine = span.line;
     this.noteOwner = block.notes;
   }
 
-  private takeMovement(line: OpenLine | undefined): void {
+  private takeMovement(line: MovementLine | undefined): void {
     if (!line) {
       this.noteOwner = this.block?.notes ?? this.notes;
       return;
@@ -119,7 +145,7 @@ export class TrainingFold {
     const block = this.findBlock(line);
     block.lines.push(line);
     block.lastLine = line.span.line;
-    this.noteOwner = line.notes;
+    this.noteOwner = block;
   }
 
   private findBlock(line: MovementLine): OpenBlock {
@@ -131,4 +157,16 @@ export class TrainingFold {
       return block;
     return this.open(openBlock(letter ? 'superset' : 'straight', line.span, true, letter));
   }
+}
+
+function close(block: OpenBlock): Block {
+  const { lines, restsBetween, times, restsTaken, restSteps, notes } = block;
+  return Object.assign(block, {
+    lines: settle(lines),
+    restsBetween: settle(restsBetween),
+    times: settle(times),
+    restsTaken: settle(restsTaken),
+    restSteps: settle(restSteps),
+    notes: settle(notes),
+  });
 }

@@ -38,7 +38,12 @@ export function comparePlan(
 }
 
 function toDays({ days }: PlanEntry): Day[] {
-  return days.map((day) => ({ number: day.number, label: nameDay(day), blocks: day.blocks }));
+  return days.map((day) => ({
+    number: day.number,
+    label: nameDay(day),
+    blocks: day.blocks,
+    cellNames: 'weeks',
+  }));
 }
 
 function nameDay({ number, name }: PlanDay): string {

@@ -33,7 +33,8 @@ function compareSpans(a: PlacedLine, b: PlacedLine): number {
 }
 
 function describePair({ before, after, isSwap }: LinePair, isSameBlock: boolean): LineChange | undefined {
-  const aspects = compareAspects(before.line, after.line);
+  const { cellNames } = after.day;
+  const aspects = compareAspects(before.line, after.line, cellNames);
   const isMoved = before.day.number !== after.day.number || !isSameBlock;
   if (aspects.length === 0 && !isMoved && !isSwap) return undefined;
   const isOtherDay = before.day.number !== after.day.number;
@@ -48,7 +49,7 @@ function describePair({ before, after, isSwap }: LinePair, isSameBlock: boolean)
     before: printAsked(before.line),
     after: printAsked(after.line),
     aspects,
-    text: summariseAspects(before.line, after.line, aspects),
+    text: summariseAspects(before.line, after.line, aspects, cellNames),
   };
 }
 

@@ -13,6 +13,7 @@ import { type EntryVersion, isSameEntry, listConflicted, listVersions } from './
 import { type EntryPair, matchEntries, type Renames } from './match-entries.ts';
 import type { Day } from './match-lines.ts';
 import type { DefinitionRevision, EntryChange, PlanRevision, Revision, SessionRevision } from './revision.ts';
+import { listSessionEffects } from './session-effect.ts';
 
 /** A practice and which of its files are compared. The rest of its files gives names their meaning. */
 export interface Version {
@@ -115,20 +116,21 @@ function toPlanRevision(context: RevisionContext, pair: EntryPair): PlanRevision
   return [{ ...base, ...(pair.after && { line: pair.after.placed.line }), ...facts }];
 }
 
-function toSessionRevision({ keys }: RevisionContext, pair: EntryPair): SessionRevision[] {
+function toSessionRevision(context: RevisionContext, pair: EntryPair): SessionRevision[] {
   const [before, after] = [pair.before?.entry, pair.after?.entry];
   if ((after ?? before)?.kind !== 'session') return [];
   const base = toBase(pair);
   if (before?.kind !== 'session' || after?.kind !== 'session')
-    return [{ ...base, texts: [], blocks: [], lines: [] }];
-  const { blocks, lines } = compareTraining([toDay(before)], [toDay(after)], keys);
+    return [{ ...base, texts: [], blocks: [], lines: [], effects: [] }];
+  const { blocks, lines } = compareTraining([toDay(before)], [toDay(after)], context.keys);
   const texts = diffTexts(printFacts(before), printFacts(after));
   // A name that is written otherwise now is no change of what was done.
-  return texts.length + blocks.length + lines.length > 0 ? [{ ...base, texts, blocks, lines }] : [];
+  if (texts.length + blocks.length + lines.length === 0) return [];
+  return [{ ...base, texts, blocks, lines, effects: listSessionEffects(context, before, after) }];
 }
 
-function toDay({ blocks }: SessionEntry): Day {
-  return { number: 1, label: '', blocks };
+function toDay({ blocks, athletes }: SessionEntry): Day {
+  return { number: 1, label: '', blocks, cellNames: athletes.map(({ text }) => text) };
 }
 
 /** The header without whose it is, and what was recorded of the whole. */

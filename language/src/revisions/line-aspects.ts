@@ -33,14 +33,17 @@ const OF_SETS: Readonly<Partial<Record<AspectName, (group: SetGroup) => string |
   rating: ({ ratings }) => ratings.map(printRating).join(' '),
 };
 
+/** What the cells of a line stand for: a plan's weeks (`week 2: `), or the athletes of a session. */
+export type CellNames = 'weeks' | readonly string[];
+
 /** What differs, in the order that a coach would name it; none where both ask for the same. */
-export function compareAspects(before: MovementLine, after: MovementLine): Aspect[] {
+export function compareAspects(before: MovementLine, after: MovementLine, names: CellNames): Aspect[] {
   const aspects: Aspect[] = [];
   const add = (what: AspectName, of: (line: MovementLine) => string): void => {
     const [was, is] = [of(before), of(after)];
     if (was !== is) aspects.push({ what, before: was, after: is });
   };
-  add('weeks', ({ cells }) => (cells.length > 1 ? `${cells.length} weeks` : ''));
+  if (names === 'weeks') add('weeks', ({ cells }) => (cells.length > 1 ? `${cells.length} weeks` : ''));
   add('sets', (line) => printCells(line, countSets));
   for (const [what, print] of Object.entries(OF_SETS)) {
     add(what as AspectName, (line) => printCells(line, (cell) => printEach(cell, print)));
@@ -99,9 +102,10 @@ export function summariseAspects(
   before: MovementLine,
   after: MovementLine,
   aspects: readonly Aspect[],
+  names: CellNames,
 ): string {
   const isOfSets = ({ what }: Aspect): boolean => what === 'weeks' || what === 'sets' || what in OF_SETS;
-  const sets = aspects.some(isOfSets) ? summariseCells(before.cells, after.cells) : [];
+  const sets = aspects.some(isOfSets) ? summariseCells(before.cells, after.cells, names) : [];
   const others = aspects
     .filter((aspect) => !isOfSets(aspect))
     .map(
@@ -111,7 +115,7 @@ export function summariseAspects(
   return [...sets, ...others].join(', ');
 }
 
-function summariseCells(before: readonly Cell[], after: readonly Cell[]): string[] {
+function summariseCells(before: readonly Cell[], after: readonly Cell[], names: CellNames): string[] {
   const printCell = (cell: Cell): string => cell.sets.map(printSetGroup).join(', ');
   if (before.length !== after.length) {
     const [was, is] = [before, after].map((cells) => cells.map(printCell).join(' | '));
@@ -120,8 +124,9 @@ function summariseCells(before: readonly Cell[], after: readonly Cell[]): string
   return before.flatMap((cell, index) => {
     const now = after[index]!;
     if (printCell(cell) === printCell(now)) return [];
-    const week = before.length > 1 ? `week ${index + 1}: ` : '';
-    return [`${week}${shortenChange(cell, now)}`];
+    const name = names === 'weeks' ? `week ${index + 1}` : names[index];
+    const lead = before.length > 1 && name ? `${name}${names === 'weeks' ? ':' : ''} ` : '';
+    return [`${lead}${shortenChange(cell, now)}`];
   });
 }
 

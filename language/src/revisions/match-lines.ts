@@ -1,11 +1,13 @@
 /** Which line of one version is which of another: by movement, in the same day first, then anywhere, then by position. */
 import type { Block, MovementLine } from '../model/entry.ts';
+import type { CellNames } from './line-aspects.ts';
 
 export interface Day {
   readonly number: number;
   /** `day 1 Squat`; empty in a session. */
   readonly label: string;
   readonly blocks: readonly Block[];
+  readonly cellNames: CellNames;
 }
 
 export interface PlacedLine {

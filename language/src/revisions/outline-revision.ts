@@ -1,5 +1,11 @@
 /** A revision as it is read, from top to bottom: the same for the terminal and for the editor. */
-import { headEffect, printEffect, printMuscleEffect, tabulateEffect } from './print-effect.ts';
+import {
+  headEffect,
+  printEffect,
+  printMuscleEffect,
+  printSessionEffect,
+  tabulateEffect,
+} from './print-effect.ts';
 import type {
   BlockChange,
   DefinitionRevision,
@@ -31,7 +37,7 @@ export function outlineRevision(revision: Revision, since: string): RevisionSect
     ...files.map((title): RevisionSection => ({ title, lines: [], tables: [] })),
     ...revision.plans.map((plan) => outlinePlan(plan, since)),
     ...revision.definitions.map(outlineDefinition),
-    ...revision.sessions.map(outlineSession),
+    ...revision.sessions.map((session) => outlineSession(session, since)),
   ];
 }
 
@@ -112,12 +118,18 @@ function outlineDefinition(definition: DefinitionRevision): RevisionSection {
   };
 }
 
-function outlineSession(session: SessionRevision): RevisionSection {
+function outlineSession(session: SessionRevision, since: string): RevisionSection {
+  const { effects } = session;
+  const sums = effects.flatMap((effect) => {
+    const text = printSessionEffect(effect);
+    return text ? [`since ${since}${effects.length > 1 ? `, ${effect.athlete}` : ''}: ${text}`] : [];
+  });
   return {
     title: title('session', session),
     lines: [
       ...session.texts.map((text) => ({ depth: 1, text: printTextChange(text) })),
       ...outlineTraining(session),
+      ...sums.map((text) => ({ depth: 1, text })),
     ],
     tables: [],
   };

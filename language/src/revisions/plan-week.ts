@@ -6,7 +6,7 @@ import type { PlanEntry } from '../model/entry.ts';
 import { findCourse } from '../plans/plan-calendar.ts';
 import { type PlanTotals, sumDays, takeEnds } from '../plans/plan-totals.ts';
 import { type ProjectionOptions, projectTurn } from '../plans/project-plan.ts';
-import type { ProjectedDay } from '../plans/projected.ts';
+import { listLoads, type ProjectedDay } from '../plans/projected.ts';
 import type { PlanWeek } from './revision.ts';
 
 export function computePlanWeek(
@@ -43,7 +43,9 @@ function findKilograms(
     ...blocks.map((block) => computeBlockWork(block, { index: 0 }, context).total),
   ]);
   const hasUnknown = days.some((day) =>
-    day.blocks.some(({ lines }) => lines.some(({ sets }) => sets.some(({ load }) => load?.unknown))),
+    day.blocks.some(({ lines }) =>
+      lines.some(({ sets }) => sets.some((set) => listLoads(set).some(({ unknown }) => unknown))),
+    ),
   );
   return work.atLeast || hasUnknown ? undefined : 0;
 }

@@ -2,22 +2,15 @@
 import type { Result } from '../measures/result.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber, printSigned } from '../units/number.ts';
-import type { PlanEffect, PlanWeek } from './revision.ts';
+import type { PlanEffect, PlanWeek, SessionEffect } from './revision.ts';
 
 /** Nothing where the sums are the same in every week. */
-export function printEffect({ sets, volume, time, intensity, unit }: PlanEffect): string {
+export function printEffect(effect: PlanEffect): string {
+  const { sets, volume, time, intensity } = effect;
   const hasSpread = [sets, volume, time].some((result) => result?.spread);
-  const ofWeek = [
-    printDifference(
-      sets,
-      (value) => printSigned(value, 1),
-      Math.abs(sets.value ?? 0) === 1 ? ' set' : ' sets',
-    ),
-    printDifference(volume, (value) => printSigned(fromGrams(value * 1000, unit)), ` ${unit}`),
-  ].filter((text) => text !== undefined);
-  const known = volume && volume.omitted.length > 0 && ofWeek.length > 0 ? ' where loads are known' : '';
+  const ofWeek = printSums(effect);
   return [
-    ofWeek.length > 0 ? `${ofWeek.join(', ')} a week${hasSpread ? ' on average' : ''}${known}` : undefined,
+    ofWeek ? `${ofWeek} a week${hasSpread ? ' on average' : ''}${printKnown(effect)}` : undefined,
     suffix(
       printDifference(time, (value) => printSigned(value / 60), ' min'),
       ' a day',
@@ -26,6 +19,29 @@ export function printEffect({ sets, volume, time, intensity, unit }: PlanEffect)
   ]
     .filter((text) => text !== undefined)
     .join(', ');
+}
+
+/** `+1 set, +300 kg`; nothing where both sums are the same. */
+export function printSessionEffect(effect: SessionEffect): string {
+  const sums = printSums(effect);
+  return sums ? `${sums}${printKnown(effect)}` : '';
+}
+
+function printSums({ sets, volume, unit }: SessionEffect): string {
+  return [
+    printDifference(
+      sets,
+      (value) => printSigned(value, 1),
+      Math.abs(sets.value ?? 0) === 1 ? ' set' : ' sets',
+    ),
+    printDifference(volume, (value) => printSigned(fromGrams(value * 1000, unit)), ` ${unit}`),
+  ]
+    .filter((text) => text !== undefined)
+    .join(', ');
+}
+
+function printKnown({ volume }: SessionEffect): string {
+  return volume && volume.omitted.length > 0 ? ' where loads are known' : '';
 }
 
 /** `hard sets a week: glutes +3, quadriceps +1.5`. */

@@ -34,7 +34,13 @@ function renameLine(line: MovementLine, to: (written: Written) => Written): Move
 }
 
 function renameGroup(group: SetGroup, to: (written: Written) => Written): SetGroup {
-  const load: Load | undefined =
-    group.load?.kind === 'percent' && group.load.of ? { ...group.load, of: to(group.load.of) } : group.load;
-  return load === group.load ? group : { ...group, load: load! };
+  return {
+    ...group,
+    ...(group.load && { load: renameLoad(group.load, to) }),
+    drops: group.drops.map((drop) => ({ ...drop, ...(drop.load && { load: renameLoad(drop.load, to) }) })),
+  };
+}
+
+function renameLoad(load: Load, to: (written: Written) => Written): Load {
+  return load.kind === 'percent' && load.of ? { ...load, of: to(load.of) } : load;
 }

@@ -53,6 +53,18 @@ export interface TrainingChanges {
 
 export interface SessionRevision extends EntryRevision, TrainingChanges {
   readonly texts: readonly TextChange[];
+  /** One for each athlete, of a session that changed. */
+  readonly effects: readonly SessionEffect[];
+}
+
+/** What a revision of a session changes for one athlete, of what was done. */
+export interface SessionEffect {
+  /** As spelt in the session; empty where it names nobody. */
+  readonly athlete: string;
+  readonly unit: MassUnit;
+  readonly sets: Result;
+  /** Kilograms; absent where neither version weighs anything. */
+  readonly volume?: Result;
 }
 
 export interface PlanRevision extends EntryRevision, TrainingChanges {

@@ -1,21 +1,38 @@
+import { findEntry, listMentions } from '../practice/mentions.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
 import { findEquipment } from '../vocabulary/equipment.ts';
 import { PATTERNS } from '../vocabulary/movement-words.ts';
-import { appendEntry, findMovementLines } from './find-lines.ts';
+import { appendEntry } from './find-lines.ts';
 import { findLibraryFile } from './library-file.ts';
-import type { Rewriter } from './rewrite.ts';
+import type { RewriteRequest, Rewriter } from './rewrite.ts';
 
 /** An exercise for a movement that nothing defines, in the file that holds most of them, with its lines to fill in. */
 export const defineMovement: Rewriter = (request) => {
   const { practice } = request;
-  const [at] = findMovementLines(request);
-  if (!at || practice.findMovement(at.line.name.text)) return undefined;
-  const name = at.line.name.text;
+  const name = findUnknown(request);
+  if (name === undefined) return undefined;
   const uri = findLibraryFile(practice) ?? request.uri;
   const edit = appendEntry(practice.file(uri)!.lines, writeTemplate(practice, name));
   return { title: `Define ${name} from a template`, kind: 'quickfix', edits: [{ ...edit, uri }] };
 };
+
+/** The movement at the cursor, else the first of the selected line, that nothing defines: of a line, a max, a goal, … */
+function findUnknown({ practice, uri, range: { start } }: RewriteRequest): string | undefined {
+  const file = practice.file(uri);
+  const placed = file && findEntry(file.model, start.line);
+  const unknown = (placed ? listMentions(placed.entry) : []).filter(
+    ({ kind, role, key, written: { span } }) =>
+      kind === 'movement' &&
+      placed!.line + span.line === start.line &&
+      (role === 'use' || (role === 'avoided' && !(PATTERNS as readonly string[]).includes(key))) &&
+      !practice.findMovement(key),
+  );
+  const at = unknown.find(
+    ({ written: { span } }) => span.start <= start.character && start.character <= span.end,
+  );
+  return (at ?? unknown.toSorted((a, b) => a.written.span.start - b.written.span.start)[0])?.written.text;
+}
 
 /** What the name itself says is written; what only the coach knows is a comment to fill in. */
 function writeTemplate(practice: Practice, name: string): string[] {

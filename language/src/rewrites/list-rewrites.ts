@@ -1,5 +1,5 @@
 import { addEffort, addTimes } from './add-missing-lines.ts';
-import { addRoundWithRep, addSameRound } from './add-round.ts';
+import { addPlannedRound, addRoundWithRep, addSameRound } from './add-round.ts';
 import { addWarmup } from './add-warmup.ts';
 import { convertEntry, convertFile, convertLine } from './convert-units.ts';
 import { countSets } from './count-sets.ts';
@@ -23,6 +23,7 @@ const REWRITERS: readonly Rewriter[] = [
   countSets,
   addSameRound,
   addRoundWithRep,
+  addPlannedRound,
   addTimes,
   addEffort,
   makeCircuit,

@@ -12,6 +12,7 @@ import { printClock } from '../units/duration.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import type { Lens, LensOptions } from './lens.ts';
+import { areSumsKnown, LOADING } from './loading.ts';
 import { printSum, unitFor } from './session-lens.ts';
 import { count, joinFacts, printChange, printDay } from './words.ts';
 
@@ -27,7 +28,19 @@ export function describeBlock(
   const headline = HEADLINES[block.kind](works, work, blockWork, options);
   if (!headline) return undefined;
   const text = joinFacts(headline.facts);
-  return text === '' ? undefined : { kind: 'block', text, results: headline.results };
+  if (text === '') return undefined;
+  return { kind: 'block', text, results: areSumsKnown(work, [block], options) ? headline.results : [] };
+}
+
+/** The main sum of a block, unless it may still change. */
+function printTotal(
+  works: SessionWorks,
+  work: SessionWork,
+  { block, total }: BlockWork,
+  options: LensOptions,
+): string | undefined {
+  const text = printSum(total, unitFor(works, work.record.athlete, options));
+  return text === undefined || areSumsKnown(work, [block], options) ? text : LOADING;
 }
 
 type Headline = { readonly facts: readonly (string | undefined)[]; readonly results: readonly Result[] };
@@ -45,7 +58,7 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
   const unit = unitFor(works, work.record.athlete, options);
   if (timed.length === 0) {
     return {
-      facts: [count(blockWork.total.sets, 'working set'), printSum(blockWork.total, unit)],
+      facts: [count(blockWork.total.sets, 'working set'), printTotal(works, work, blockWork, options)],
       results: toWorkResults(blockWork.total),
     };
   }
@@ -59,8 +72,12 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
         ? `round${untimed.length > 1 ? 's' : ''} ${untimed.join(', ')} not timed`
         : undefined,
       `${count(timed.length, untimed.length > 0 ? 'timed round' : 'round')} ${printClock(seconds)}`,
-      density &&
-        [printDensity(density, blockWork, unit), drift?.text].filter((part) => part !== undefined).join(', '),
+      density && !areSumsKnown(work, [block], options)
+        ? LOADING
+        : density &&
+          [printDensity(density, blockWork, unit), drift?.text]
+            .filter((part) => part !== undefined)
+            .join(', '),
     ],
     results: [
       ...(density ? [density] : []),
@@ -86,7 +103,7 @@ function describeDrift(
   density: Result,
   options: LensOptions,
 ): { text: string; result?: Result } | undefined {
-  if (!options.complete) return { text: 'history loading…' };
+  if (!options.complete) return { text: LOADING };
   const { same, changed } = findLastSameBlock(works.practice, work.record, block);
   if (changed) {
     const name = (key: string): string => works.practice.findMovement(key)?.name ?? key;
@@ -125,14 +142,13 @@ function describeDrift(
 /** The heaviest set, and its day's estimated max. */
 const describeStraight: Describe = (works, work, blockWork, options) => {
   const { block, total } = blockWork;
-  const unit = unitFor(works, work.record.athlete, options);
   const lines = block.lines.filter((line) => line.purpose !== 'warmup');
   const results = toWorkResults(total);
-  if (lines.length !== 1)
-    return { facts: [count(total.sets, 'working set'), printSum(total, unit)], results };
+  const sum = printTotal(works, work, blockWork, options);
+  if (lines.length !== 1) return { facts: [count(total.sets, 'working set'), sum], results };
   const top = findTopSet(blockWork, work.record.index);
   return {
-    facts: [top && `top set ${top}`, count(total.sets, 'working set'), printSum(total, unit)],
+    facts: [top && `top set ${top}`, count(total.sets, 'working set'), sum],
     results,
   };
 };
@@ -171,8 +187,8 @@ const describeScore: Describe = (works, work, blockWork, options) => {
     facts: [
       score ?? 'no score written',
       score ? compareScore(works, work, block, options) : undefined,
-      printSum(total, unit),
-      density && printDensity(density, blockWork, unit),
+      printTotal(works, work, blockWork, options),
+      density && areSumsKnown(work, [block], options) ? printDensity(density, blockWork, unit) : undefined,
     ],
     results: [...(density ? [density] : []), ...toWorkResults(total)],
   };
@@ -197,7 +213,7 @@ function compareScore(
   block: Block,
   options: LensOptions,
 ): string | undefined {
-  if (!options.complete) return 'history loading…';
+  if (!options.complete) return LOADING;
   const same = findLastSameBlock(works.practice, work.record, block).same;
   const [now, before] = [block.done, same?.block.done];
   if (!same || !now || !before) return undefined;
@@ -215,21 +231,22 @@ function compareScore(
 
 /** How many of the sets asked for were made. */
 const describeEvery: Describe = (works, work, blockWork, options) => {
-  const unit = unitFor(works, work.record.athlete, options);
   const sets = blockWork.sets.filter(({ set }) => set.line.purpose !== 'warmup');
   const made = sets.filter(({ set: { amount } }) => {
     if (!amount || amount.kind === 'skipped' || amount.kind === 'unrecorded') return false;
     return amount.kind !== 'attempt' || amount.made === amount.tried;
   }).length;
   return {
-    facts: [sets.length > 0 ? `${made} of ${sets.length} made` : undefined, printSum(blockWork.total, unit)],
+    facts: [
+      sets.length > 0 ? `${made} of ${sets.length} made` : undefined,
+      printTotal(works, work, blockWork, options),
+    ],
     results: toWorkResults(blockWork.total),
   };
 };
 
 /** Mean and spread over the intervals: of their times, else of what was done in each. */
 const describeIntervals: Describe = (works, work, blockWork, options) => {
-  const unit = unitFor(works, work.record.athlete, options);
   const sets = blockWork.sets.map(({ set }) => set).filter((set) => set.line.purpose !== 'warmup');
   const times = sets.map((set) => set.group.within?.value).filter((value) => value !== undefined);
   const recorded = findTimes(blockWork.block, work.record).filter((value) => value !== undefined);
@@ -239,7 +256,10 @@ const describeIntervals: Describe = (works, work, blockWork, options) => {
       : recorded.length > 1
         ? printSpread(recorded, printClock)
         : describeAmounts(sets.map((set) => set.amount && measureAmount(set.amount)));
-  return { facts: [spread, printSum(blockWork.total, unit)], results: toWorkResults(blockWork.total) };
+  return {
+    facts: [spread, printTotal(works, work, blockWork, options)],
+    results: toWorkResults(blockWork.total),
+  };
 };
 
 function describeAmounts(

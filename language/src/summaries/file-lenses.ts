@@ -1,45 +1,177 @@
-import type { SessionWorks } from '../measures/session-work.ts';
+import type { BlockWork } from '../measures/block-work.ts';
+import type { DayMax } from '../measures/day-max.ts';
+import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
+import type { Block, Entry, PlacedEntry, SessionEntry } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Extent } from '../practice/extents.ts';
+import { findEntry } from '../practice/mentions.ts';
 import { describeBlock } from './block-lens.ts';
-import type { Lens, LensOptions, LineHint } from './lens.ts';
-import { describeHints, describeMaxes } from './line-lens.ts';
+import type { Lens, LensOptions, LensPlace, LineHint } from './lens.ts';
+import { describeHints, describeMax, listShownMaxes } from './line-lens.ts';
 import { describePlan, describePlanHints } from './plan-lens.ts';
 import { describeRoundHints } from './round-hints.ts';
-import { describeSession } from './session-lens.ts';
+import { describeSession, saysOfItself } from './session-lens.ts';
+
+/**
+ * Where the lenses of a file stand, from top to bottom. What they say is worked out by {@link describeLens} when it is
+ * asked for: a file holds hundreds of them and a screen shows twenty. Each place listed has a lens.
+ */
+export function listLensPlaces(works: SessionWorks, uri: string, options: LensOptions): LensPlace[] {
+  const places: LensPlace[] = [];
+  for (const placed of works.practice.file(uri)?.model.entries ?? []) {
+    if (placed.entry.kind === 'plan') places.push(...listPlanPlaces(works, placed, options));
+    if (placed.entry.kind !== 'session') continue;
+    const records = works.practice.recordsOf(uri, placed);
+    for (const { kind, entryLine, nth } of listSpots(works, placed.entry, records, options))
+      places.push({ kind, line: placed.line + entryLine, nth });
+  }
+  return places.sort((a, b) => a.line - b.line);
+}
+
+/** What stands at one of the places; undefined once the text has no lens there. */
+export function describeLens(
+  works: SessionWorks,
+  uri: string,
+  place: LensPlace,
+  options: LensOptions,
+): Lens | undefined {
+  const file = works.practice.file(uri);
+  const placed = file && findEntry(file.model, place.line);
+  if (!placed) return undefined;
+  if (placed.entry.kind === 'plan')
+    return listPlanLenses(works, placed, options).filter((lens) => isAt(place, lens))[place.nth];
+  if (placed.entry.kind !== 'session') return undefined;
+  const records = works.practice.recordsOf(uri, placed);
+  const spot = listSpots(works, placed.entry, records, options).find(
+    ({ kind, entryLine, nth }) =>
+      kind === place.kind && entryLine === place.line - placed.line && nth === place.nth,
+  );
+  const lens = spot && describeSpot(works, records, spot, options);
+  return lens && { ...lens, line: place.line };
+}
 
 /** All lenses of one file, from top to bottom. */
 export function describeLenses(works: SessionWorks, uri: string, options: LensOptions): Lens[] {
-  const lenses: Lens[] = [];
-  for (const placed of works.practice.file(uri)?.model.entries ?? []) {
-    lenses.push(...describePlan(works, placed, options));
-    const records = works.practice.recordsOf(uri, placed);
-    if (placed.entry.kind !== 'session' || records.length === 0) continue;
-    const { line } = placed;
-    const session = describeSession(works, records, options);
-    if (session.text !== '') lenses.push({ ...session, line });
-    if (placed.entry.missed) continue;
-    const alone = records.length === 1 ? works.of(records[0]!) : undefined;
-    for (const block of placed.entry.blocks) {
-      const described = alone
-        ? describeBlock(works, alone, block, options)
-        : describeGroupBlock(works, records, block, options);
-      if (described) lenses.push({ ...described, line: line + block.span.line });
-    }
-    if (!alone) continue;
-    for (const { entryLine, ...lens } of describeMaxes(works, alone, options))
-      lenses.push({ ...lens, line: line + entryLine });
+  return listLensPlaces(works, uri, options).flatMap(
+    (place) => describeLens(works, uri, place, options) ?? [],
+  );
+}
+
+const knownPlans = new WeakMap<Entry, { readonly basis: string; readonly lenses: readonly Lens[] }>();
+
+/** A plan is worked out as a whole, once until any file changes. */
+function listPlanLenses(works: SessionWorks, placed: PlacedEntry, options: LensOptions): readonly Lens[] {
+  const { today, formula, unit, complete } = options;
+  const basis = [works.practice.edition, today, formula, unit, complete].join(' ');
+  const known = knownPlans.get(placed.entry);
+  if (known?.basis === basis) return known.lenses;
+  const lenses = describePlan(works, placed, options);
+  knownPlans.set(placed.entry, { basis, lenses });
+  return lenses;
+}
+
+function listPlanPlaces(works: SessionWorks, placed: PlacedEntry, options: LensOptions): LensPlace[] {
+  const places: LensPlace[] = [];
+  for (const { kind, line } of listPlanLenses(works, placed, options))
+    places.push({ kind, line, nth: places.filter((other) => isAt(other, { kind, line })).length });
+  return places;
+}
+
+function isAt(place: Omit<LensPlace, 'nth'>, { kind, line }: Omit<LensPlace, 'nth'>): boolean {
+  return place.kind === kind && place.line === line;
+}
+
+/** A place of a session's lens, and what it is about. */
+type Spot = { readonly entryLine: number; readonly nth: number } & (
+  | { readonly kind: 'session' }
+  | { readonly kind: 'block'; readonly block: Block }
+  | { readonly kind: 'line'; readonly max: DayMax }
+);
+
+interface KnownSpots {
+  readonly sums: readonly (readonly BlockWork[])[];
+  readonly formula: string;
+  readonly spots: readonly Spot[];
+}
+
+const knownSpots = new WeakMap<SessionEntry, KnownSpots>();
+
+/** Whether there is a lens rests on the session's own sums alone, whatever was done before it. */
+function listSpots(
+  works: SessionWorks,
+  entry: SessionEntry,
+  records: readonly SessionRecord[],
+  options: LensOptions,
+): readonly Spot[] {
+  if (records.length === 0) return [];
+  const first: Spot = { kind: 'session', entryLine: 0, nth: 0 };
+  if (entry.missed) return [first];
+  const parts = records.map((record) => works.of(record));
+  const { formula } = options;
+  let known = knownSpots.get(entry);
+  const isValid =
+    known?.formula === formula &&
+    known.sums.length === parts.length &&
+    parts.every(({ blocks }, index) => blocks === known!.sums[index]);
+  if (!known || !isValid) {
+    const sums = parts.map(({ blocks }) => blocks);
+    known = { sums, formula, spots: findSpots(works, entry, records, parts, options) };
+    knownSpots.set(entry, known);
   }
-  return lenses.sort((a, b) => a.line - b.line);
+  const isFirst = parts.some(saysOfItself) || describeSession(works, records, options).text !== '';
+  return isFirst ? [first, ...known.spots] : known.spots;
+}
+
+function findSpots(
+  works: SessionWorks,
+  entry: SessionEntry,
+  records: readonly SessionRecord[],
+  parts: readonly SessionWork[],
+  options: LensOptions,
+): Spot[] {
+  const now = { ...options, complete: false };
+  const spots: Spot[] = entry.blocks
+    .map((block): Spot => ({ kind: 'block', entryLine: block.span.line, nth: 0, block }))
+    .filter((spot) => describeSpot(works, records, spot, now));
+  if (parts.length > 1) return spots;
+  const byLine = new Map<number, number>();
+  for (const max of listShownMaxes(works, parts[0]!, options)) {
+    const entryLine = max.line.span.line;
+    const nth = byLine.get(entryLine) ?? 0;
+    byLine.set(entryLine, nth + 1);
+    spots.push({ kind: 'line', entryLine, nth, max });
+  }
+  return spots;
+}
+
+function describeSpot(
+  works: SessionWorks,
+  records: readonly SessionRecord[],
+  spot: Spot,
+  options: LensOptions,
+): Omit<Lens, 'line'> | undefined {
+  const alone = records.length === 1 ? works.of(records[0]!) : undefined;
+  switch (spot.kind) {
+    case 'session':
+      return describeSession(works, records, options);
+    case 'block':
+      return alone
+        ? describeBlock(works, alone, spot.block, options)
+        : describeGroupBlock(works, records, spot.block, options);
+    case 'line':
+      return describeMax(works, works.of(records[0]!), spot.max, options);
+  }
 }
 
 /** In a group each athlete has a headline; the lens shows the last fact of each: density, score or sum. */
 function describeGroupBlock(
   works: SessionWorks,
-  records: ReturnType<SessionWorks['practice']['recordsOf']>,
-  block: Parameters<typeof describeBlock>[2],
+  records: readonly SessionRecord[],
+  block: Block,
   options: LensOptions,
 ): Omit<Lens, 'line'> | undefined {
   const parts = records.flatMap((record) => {
-    const lens = describeBlock(works, works.of(record), block, { ...options, complete: true });
+    const lens = describeBlock(works, works.of(record), block, options);
     const name = record.entry.athletes[record.index]!.text;
     return lens ? [{ lens, text: `${name} ${lens.text.split(' · ').at(-1)}` }] : [];
   });
@@ -51,16 +183,23 @@ function describeGroupBlock(
   };
 }
 
-/** The quiet facts at the lines' ends of one file. */
-export function describeFileHints(works: SessionWorks, uri: string, options: LensOptions): LineHint[] {
+/** The quiet facts at the lines' ends of one file, of the entries that reach into some lines of it. */
+export function describeFileHints(
+  works: SessionWorks,
+  uri: string,
+  options: LensOptions,
+  { first, last }: Extent = { first: 0, last: Number.POSITIVE_INFINITY },
+): LineHint[] {
   return (works.practice.file(uri)?.model.entries ?? []).flatMap((placed) => {
-    if (placed.entry.kind === 'plan') return describePlanHints(works, placed, options);
+    const { entry, line } = placed;
+    if (line > last || line + entry.lineCount <= first) return [];
+    if (entry.kind === 'plan') return describePlanHints(works, placed, options);
+    if (entry.kind !== 'session') return [];
     const records = works.practice.recordsOf(uri, placed);
-    if (placed.entry.kind !== 'session') return [];
     const changes = records.length === 1 ? describeHints(works, works.of(records[0]!), options) : [];
-    return [...describeRoundHints(placed.entry), ...changes].map(({ entryLine, ...hint }) => ({
+    return [...describeRoundHints(entry), ...changes].map(({ entryLine, ...hint }) => ({
       ...hint,
-      line: placed.line + entryLine,
+      line: line + entryLine,
     }));
   });
 }

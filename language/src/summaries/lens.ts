@@ -12,6 +12,15 @@ export interface Lens {
   readonly results: readonly Result[];
 }
 
+/** Which of a file's lenses. */
+export interface LensPlace {
+  readonly kind: Lens['kind'];
+  /** Line of the file, from 0. */
+  readonly line: number;
+  /** Among those of its kind on that line, from 0. */
+  readonly nth: number;
+}
+
 /** A quiet fact at a line's end. */
 export interface LineHint {
   readonly line: number;

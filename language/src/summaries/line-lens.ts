@@ -1,47 +1,62 @@
 import { describeLine, findLastLine } from '../measures/compare-lines.ts';
-import type { DayMax } from '../measures/day-max.ts';
+import { type DayMax, toMovementKey } from '../measures/day-max.ts';
 import { findRecordsOf } from '../measures/records.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
+import { findPosition } from '../practice/session-list.ts';
 import { printDistance } from '../units/distance.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printNumber, printSigned } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { Lens, LensOptions, LineHint } from './lens.ts';
+import { areSumsKnown, LOADING } from './loading.ts';
 import { printRecordReps } from './print-record.ts';
 import { unitFor } from './session-lens.ts';
 import { joinFacts, printDay } from './words.ts';
 
-/**
- * `e1RM 102 kg (98 to 105 by formula) from set 1 · +2 since 10 Nov`, over the line that gave the day's estimate. None
- * where the clock ends the sets: a lens a line would tear a circuit apart.
- */
-export function describeMaxes(
+/** The day's maxes that have a lens. None where the clock ends the sets: a lens a line would tear a circuit apart. */
+export function listShownMaxes(
   works: SessionWorks,
   work: SessionWork,
-  options: LensOptions,
-): (Omit<Lens, 'line'> & { readonly entryLine: number })[] {
-  const unit = unitFor(works, work.record.athlete, options);
+  { formula }: LensOptions,
+): readonly DayMax[] {
   const quiet = new Set(
     work.record.entry.blocks
       .filter(({ kind }) => BLOCK_KINDS[kind].endedByClock)
       .flatMap(({ lines }) => lines),
   );
-  const records = new Set(options.complete ? findRecordsOf(works, work, options.formula).maxes : []);
-  return works
-    .maxesOf(work, options.formula)
-    .filter((max) => !quiet.has(max.line))
-    .map((max) => {
-      const since = options.complete
-        ? describeSince(works, work.record, max, unit, options)
-        : 'history loading…';
-      return {
-        kind: 'line',
-        entryLine: max.line.span.line,
-        text: joinFacts([printMax(max, unit), since, records.has(max) ? 'record' : undefined]),
-        results: [max.result],
-      };
-    });
+  return works.maxesOf(work, formula).filter((max) => !quiet.has(max.line));
+}
+
+/** `e1RM 102 kg (98 to 105 by formula) from set 1 · +2 since 10 Nov`, over the line that gave the day's estimate. */
+export function describeMax(
+  works: SessionWorks,
+  work: SessionWork,
+  max: DayMax,
+  options: LensOptions,
+): Omit<Lens, 'line'> {
+  const unit = unitFor(works, work.record.athlete, options);
+  const blocks = work.record.entry.blocks.filter(({ lines }) => lines.includes(max.line));
+  if (max.added && !areSumsKnown(work, blocks, options)) return { kind: 'line', text: LOADING, results: [] };
+  const since = options.complete ? describeSince(works, work.record, max, unit, options) : LOADING;
+  const isRecord = options.complete && findRecordsOf(works, work, options.formula).maxes.includes(max);
+  return {
+    kind: 'line',
+    text: joinFacts([printMax(max, unit), since, isRecord ? 'record' : undefined]),
+    results: [max.result],
+  };
+}
+
+/** All of a session's, with the lines of their entry that they stand over. */
+export function describeMaxes(
+  works: SessionWorks,
+  work: SessionWork,
+  options: LensOptions,
+): (Omit<Lens, 'line'> & { readonly entryLine: number })[] {
+  return listShownMaxes(works, work, options).map((max) => ({
+    entryLine: max.line.span.line,
+    ...describeMax(works, work, max, options),
+  }));
 }
 
 export function printMax({ result, added, setNumber, series }: DayMax, unit: MassUnit): string {
@@ -68,8 +83,8 @@ function describeSince(
   unit: MassUnit,
   options: LensOptions,
 ): string | undefined {
-  const records = works.practice.sessionsOf(record.athlete);
-  for (let index = works.practice.indexOf(record) - 1; index >= 0; index--) {
+  const records = works.practice.sessionsWith(record.athlete, toMovementKey(max.series.key));
+  for (let index = findPosition(records, record) - 1; index >= 0; index--) {
     const earlier = records[index]!;
     const then = works.of(earlier);
     const before = works

@@ -1,54 +1,21 @@
 /** What stands over a plan: its course, the week and days at hand, and what its lines come to. */
-
-import { fromDayNumber, type IsoDate, toDayNumber } from '../calendar/iso-date.ts';
+import { fromDayNumber, type IsoDate } from '../calendar/iso-date.ts';
 import type { Result } from '../measures/result.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
-import type { PlacedEntry, PlanEntry } from '../model/entry.ts';
-import { findCourse, findWeekOn, type PlanCourse, type PlanTurn } from '../plans/plan-calendar.ts';
-import { type PlanTotals, sumDays } from '../plans/plan-totals.ts';
+import type { PlacedEntry } from '../model/entry.ts';
+import { sumDays } from '../plans/plan-totals.ts';
 import { explainSets } from '../plans/print-projected.ts';
-import { type ProjectionOptions, projectTurn } from '../plans/project-plan.ts';
-import type { ProjectedDay, ProjectedLine } from '../plans/projected.ts';
-import { foldName } from '../text/names.ts';
+import { listLoads, type ProjectedDay, type ProjectedLine } from '../plans/projected.ts';
 import { printMinutes } from '../units/duration.ts';
-import type { MassUnit } from '../units/mass.ts';
-import { fromGrams } from '../units/mass.ts';
-import { printNumber, printRange } from '../units/number.ts';
+import { printNumber } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { Lens, LensOptions, LineHint } from './lens.ts';
-import { unitFor } from './session-lens.ts';
+import { type PlanView, projectWeek, viewPlan } from './plan-view.ts';
+import { listResults, printMuscles, printVolume, printVolumes } from './print-plan-totals.ts';
 import { count, joinFacts, printDay } from './words.ts';
 
-const MUSCLES_SHOWN = 2;
-/** A longer plan is told by its first, middle and last weeks in the hover alone. */
+/** A longer plan is told week by week in its hover alone. */
 const MOST_WEEKS = 12;
-
-/** A plan as one athlete does it, and the week at hand. */
-export interface PlanView {
-  readonly plan: PlanEntry;
-  readonly course: PlanCourse;
-  readonly week: number;
-  readonly options: ProjectionOptions;
-  readonly unit: MassUnit;
-}
-
-/** For the first athlete of a plan, or the one given; before the plan its first week, after it the last. */
-export function viewPlan(
-  works: SessionWorks,
-  plan: PlanEntry,
-  options: LensOptions,
-  athlete = works.practice.resolveAthlete(foldName(plan.athletes[0]?.text ?? '')),
-): PlanView {
-  const course = findCourse(works.practice, plan);
-  const today = toDayNumber(options.today);
-  return {
-    plan,
-    course,
-    week: findWeekOn(course, today),
-    options: { athlete, today, unit: options.unit, formula: options.formula },
-    unit: unitFor(works, athlete, options),
-  };
-}
 
 /** All lenses of a plan; until the history is read its percentages and targets wait. */
 export function describePlan(works: SessionWorks, placed: PlacedEntry, options: LensOptions): Lens[] {
@@ -69,7 +36,7 @@ export function describePlan(works: SessionWorks, placed: PlacedEntry, options: 
     for (const { block, lines } of day.blocks) {
       if (BLOCK_KINDS[block.kind].endedByClock) continue;
       for (const line of lines.filter(saysMore)) {
-        const results = line.sets.flatMap(({ load }) => load?.result ?? []);
+        const results = line.sets.flatMap((set) => listLoads(set).flatMap(({ result }) => result ?? []));
         const text = describeLine(line, view.week);
         lenses.push({ kind: 'line', line: at(line.source.span.line), text, results: once(results) });
       }
@@ -101,13 +68,6 @@ export function describePlanHints(
   );
 }
 
-export function projectWeek(works: SessionWorks, view: PlanView, week: number): ProjectedDay[] {
-  const { course, plan, options } = view;
-  return course.turns
-    .filter((turn) => turn.week === week)
-    .map((turn) => projectTurn(works, plan, turn, options));
-}
-
 /** `week 3 of 6 · 38 sets · about 15 800 kg incl. body · hard sets glutes 19, lats 9`. */
 function describeWeek(
   works: SessionWorks,
@@ -135,22 +95,15 @@ function describePosition({ course, week, options, plan }: PlanView, today: IsoD
   return options.today > end ? `${here}, ended ${printDay(fromDayNumber(end), today)}` : here;
 }
 
-/** `sets by week 36, 36, 38, 38, 22, 31 · kg 15 855, 16 242, …`. */
+/** `sets by week 36, 36, 22 · about 15 855, 16 242, 9 107 kg incl. body`. */
 function describeCourse(works: SessionWorks, view: PlanView): Pick<Lens, 'text' | 'results'> | undefined {
   const { weeks } = view.course;
   if (weeks < 2 || weeks > MOST_WEEKS) return undefined;
   const totals = Array.from({ length: weeks }, (_, index) =>
     sumDays(works, projectWeek(works, view, index + 1), view.options),
   );
-  const volumes = totals.map(({ volume }) => volume?.value);
-  const isKnown = volumes.every((value) => value !== undefined);
   const sets = totals.map((total) => printNumber(total.sets)).join(', ');
-  const text = joinFacts([
-    `sets by week ${sets}`,
-    isKnown
-      ? `${view.unit} ${volumes.map((value) => printNumber(fromGrams(value * 1000, view.unit))).join(', ')}`
-      : undefined,
-  ]);
+  const text = joinFacts([`sets by week ${sets}`, printVolumes(totals, view.unit)]);
   return { text, results: totals.flatMap(({ volume }) => volume ?? []) };
 }
 
@@ -176,66 +129,15 @@ export function describeLine(line: ProjectedLine, week: number): string {
 
 /** Whether a line comes to something else than it says: a load worked out, a step taken, one of several cells. */
 export function saysMore({ source, line, sets }: ProjectedLine): boolean {
-  if (source.cells.length > 1 || sets.some(({ load }) => load?.derivation || load?.unknown)) return true;
+  if (
+    source.cells.length > 1 ||
+    sets.some((set) => listLoads(set).some(({ derivation, unknown }) => derivation || unknown))
+  )
+    return true;
   const written = source.cells[0]?.sets ?? [];
   const shape = (groups: typeof written): string =>
     JSON.stringify(groups.map(({ amount, count: times }) => [amount, times]));
   return shape(written) !== shape(line.cells[0]?.sets ?? []);
-}
-
-/** The whole course of a line: `[week, sets]`, week by week, the same sets once for several weeks. */
-export function tabulateLine(works: SessionWorks, view: PlanView, entryLine: number): string[][] {
-  const rows: string[][] = [];
-  for (const turn of view.course.turns) {
-    const day = projectTurn(works, view.plan, turn, view.options);
-    const line = day.blocks
-      .flatMap(({ lines }) => lines)
-      .find(({ source }) => source.span.line === entryLine);
-    if (!line) continue;
-    rows.push([nameTurn(turn), explainSets(line).join(', then ')]);
-  }
-  return rows;
-}
-
-/** Week by week: sets, volume, hard sets. */
-export function tabulateWeeks(works: SessionWorks, view: PlanView): string[][] {
-  return Array.from({ length: view.course.weeks }, (_, index): string[] => {
-    const totals = sumDays(works, projectWeek(works, view, index + 1), view.options);
-    const deload = view.plan.deloads.some(({ week }) => week === index + 1) ? ', deload' : '';
-    return [
-      `${index + 1}${deload}`,
-      printNumber(totals.sets),
-      printVolume(totals, view.unit) ?? '',
-      printMuscles(totals, 4) ?? '',
-    ];
-  });
-}
-
-function nameTurn({ week, date, deload }: PlanTurn): string {
-  const day = date === undefined ? '' : `, ${fromDayNumber(date)}`;
-  return `${week}${day}${deload ? ', deload' : ''}`;
-}
-
-function printVolume({ volume, hasBody }: PlanTotals, unit: MassUnit): string | undefined {
-  if (volume?.value === undefined) return undefined;
-  const shown = (kilograms: number): number => fromGrams(kilograms * 1000, unit);
-  const { low, high } = volume.spread ?? { low: volume.value, high: volume.value };
-  const lead = volume.bound === 'at least' ? 'at least ' : '';
-  return `${lead}${printRange(shown(low), shown(high))} ${unit}${hasBody ? ' incl. body' : ''}`;
-}
-
-function printMuscles({ muscles }: PlanTotals, shown = MUSCLES_SHOWN): string | undefined {
-  if (muscles.length === 0) return undefined;
-  const named = muscles
-    .slice(0, shown)
-    .map(({ name, result }) => `${name} ${printNumber(result.value ?? 0, 1)}`);
-  return named.join(', ');
-}
-
-function listResults({ volume, intensity, time, muscles }: PlanTotals): Result[] {
-  return [volume, intensity, time, ...muscles.slice(0, MUSCLES_SHOWN).map(({ result }) => result)].filter(
-    (result) => result !== undefined,
-  );
 }
 
 /** A day that comes twice in a week (days in turn) is described once. */

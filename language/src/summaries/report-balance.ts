@@ -6,6 +6,7 @@ import { findRecordsOf } from '../measures/records.ts';
 import type { Omission, Result } from '../measures/result.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import { compareSides } from '../measures/side-balance.ts';
+import { findTestResults } from '../measures/test-results.ts';
 import { computeTensionTime } from '../measures/time-under-tension.ts';
 import type { WeekChange, WeekWork } from '../measures/week-work.ts';
 import { printMinutes } from '../units/duration.ts';
@@ -13,6 +14,7 @@ import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printNumber, printSigned } from '../units/number.ts';
 import type { LensOptions } from './lens.ts';
 import { printRecordMax, printRecordSet } from './print-record.ts';
+import { printTestResult } from './print-test.ts';
 import { explainNumber, type ReportFact } from './report-fact.ts';
 import { count, joinFacts, printKilograms } from './words.ts';
 
@@ -35,6 +37,7 @@ export function describeBalance(
     describeIntensity(works, week, unit, options),
     change && describeChange(week, change, unit),
     describeRecords(works, week, unit, options),
+    describeTests(works, week),
   ];
   return facts.filter((fact) => fact !== undefined && fact.numbers.length > 0) as ReportFact[];
 }
@@ -164,6 +167,16 @@ function describeRecords(
       ...sets.map((set) => explainNumber(set.result, `${set.series.movement}, ${count(set.reps, 'rep')}`)),
       ...maxes.map(({ series, result }) => explainNumber(result, series.movement)),
     ],
+  };
+}
+
+/** `Plank 1:30 (before 1:15 on 2026-02-02), best so far, Rower 500 m in 1:40`. Maxes stand with the lifts. */
+function describeTests(works: SessionWorks, { sessions }: WeekWork): ReportFact {
+  const tests = sessions.flatMap((work) => findTestResults(works, work));
+  return {
+    of: 'tests',
+    text: listFirst(tests.map(printTestResult)),
+    numbers: tests.map(({ movement, result }) => explainNumber(result, movement)),
   };
 }
 

@@ -16,7 +16,15 @@ import {
   computeLoadShape,
   computeWeekLoad,
 } from '../measures/training-load.ts';
-import { computeRetestError, computeTrend, computeWorthwhile, judgeChange } from '../measures/trend.ts';
+import {
+  computeDetectable,
+  computeGroupError,
+  computeLineTrend,
+  computeRetestError,
+  computeTrend,
+  computeWorthwhile,
+  judgeChange,
+} from '../measures/trend.ts';
 import { computeWeekAdherence } from '../measures/week-adherence.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printNumber, printRange, printSigned } from '../units/number.ts';
@@ -111,7 +119,9 @@ function listTrends(series: readonly TimeSeries[], untilDay: number, unit: MassU
       {
         text: `${one.title} ${printTrend(trend, unit)}`,
         hasVerdict: trend.spread !== undefined,
-        numbers: [explainNumber(trend, one.title)],
+        numbers: [trend, computeLineTrend(one, untilDay)]
+          .filter((result) => result !== undefined)
+          .map((result) => explainNumber(result, one.title)),
       },
     ];
   });
@@ -132,10 +142,14 @@ function listLifts(
     const tests = (proven.get(one.key) ?? []).filter(({ kind, day }) => TESTS.has(kind) && day <= untilDay);
     const [before, after] = tests.slice(-2).map(toPoint);
     // A retest is of the plain movement: with another setting or tempo it says nothing.
-    const error = one.key.includes(' | ') ? undefined : computeRetestError(works.practice, athlete, one.key);
+    const isPlain = !one.key.includes(' | ');
+    const error = isPlain ? computeRetestError(works.practice, athlete, one.key) : undefined;
+    const ofGroup = isPlain ? computeGroupError(works.practice, one.key) : undefined;
     const change = before && after && judgeChange(before, after, one.unit, error);
     const worthwhile = computeWorthwhile(works, one.key, untilDay, formula);
-    const results = [change, error, worthwhile].filter((result) => result !== undefined);
+    const results = [change, error, computeDetectable(error), ofGroup, worthwhile].filter(
+      (result) => result !== undefined,
+    );
     return [
       {
         ...found,

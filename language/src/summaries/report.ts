@@ -5,7 +5,9 @@ import { compareWeeks, findFirst, startDayOf, type WeekMark } from '../measures/
 import { toWorkResults } from '../measures/work-results.ts';
 import { foldName } from '../text/names.ts';
 import { describeBlock } from './block-lens.ts';
+import { describeBlockRounds } from './block-rounds.ts';
 import { describeDone } from './done-against-planned.ts';
+import { describeDoneBlocks } from './done-lines.ts';
 import type { LensOptions } from './lens.ts';
 import { describeMaxes } from './line-lens.ts';
 import { describeBalance } from './report-balance.ts';
@@ -29,6 +31,8 @@ export interface ReportSession extends ReportFact {
   readonly line: number;
   readonly blocks: readonly ReportFact[];
   readonly maxes: readonly ReportFact[];
+  /** What was done otherwise than the plan's day asks for, by its blocks. */
+  readonly plan: readonly ReportFact[];
 }
 
 export interface ReportWeek extends ReportFact {
@@ -109,17 +113,30 @@ function reportSession(works: SessionWorks, work: SessionWork, options: ReportOp
     uri: record.uri,
     line: record.line + 1,
     text: session.text,
-    numbers: explainAll([...explainSession(work), ...(describeDone(works, record)?.results ?? [])]),
+    numbers: explainAll([
+      ...explainSession(work),
+      ...(describeDone(works, record, options.formula)?.results ?? []),
+    ]),
     blocks: entry.blocks.flatMap((block): ReportFact[] => {
       const lens = describeBlock(works, work, block, options);
       const of = [block.letter, block.kind].filter((part) => part !== undefined).join(' ');
-      return lens ? [{ of, text: lens.text, numbers: explainAll(lens.results) }] : [];
+      return [
+        ...(lens ? [{ of, text: lens.text, numbers: explainAll(lens.results) }] : []),
+        ...describeBlockRounds(works, work, block, options).map((fact) => ({
+          of: `${of} ${fact.of}`,
+          text: fact.text,
+          numbers: explainAll(fact.results),
+        })),
+      ];
     }),
     maxes: describeMaxes(works, work, options).map(({ text, results, entryLine }) => ({
       of: entry.blocks.flatMap(({ lines }) => lines).find((line) => line.span.line === entryLine)!.name.text,
       text,
       numbers: explainAll(results),
     })),
+    plan: describeDoneBlocks(works, record, unitFor(works, record.athlete, options), options.formula).map(
+      ({ of, text, results }) => ({ of, text, numbers: explainAll(results) }),
+    ),
   };
 }
 
@@ -135,7 +152,7 @@ export function printReport(report: Report): string {
       lines.push(...printFacts([...week.balance, ...week.load], '    '));
       for (const session of week.sessions) {
         lines.push(`    ${session.date}${session.place ? ` at ${session.place}` : ''}  ${session.text}`);
-        lines.push(...printFacts([...session.blocks, ...session.maxes], '      '));
+        lines.push(...printFacts([...session.plan, ...session.blocks, ...session.maxes], '      '));
       }
     }
     lines.push('');

@@ -19,6 +19,7 @@ import type { MassUnit } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import { describeDone } from './done-against-planned.ts';
 import type { Lens, LensOptions } from './lens.ts';
+import { areSumsKnown, LOADING } from './loading.ts';
 import { count, joinFacts, printChange, printKilograms } from './words.ts';
 
 /** `58 min · 26 working sets · 7 825 kg incl. body · week 47 so far 4 % over week 46`. */
@@ -28,7 +29,7 @@ export function describeSession(
   options: LensOptions,
 ): Omit<Lens, 'line'> {
   const { entry } = records[0]!;
-  const done = records.length === 1 ? describeDone(works, records[0]!) : undefined;
+  const done = records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined;
   if (entry.missed) {
     return {
       kind: 'session',
@@ -40,16 +41,32 @@ export function describeSession(
   if (parts.length > 1) return describeGroup(works, parts, options);
   const work = parts[0]!;
   const unit = unitFor(works, work.record.athlete, options);
+  const isKnown = areSumsKnown(work, entry.blocks, options);
   const week = options.complete ? describeWeek(works, work.record, options) : undefined;
   const text = joinFacts([
     ...describeUnknowns(entry, work.record.index),
     work.lasted === undefined ? undefined : printMinutes(work.lasted, 0),
     done?.text ?? (work.total.sets > 0 ? count(work.total.sets, 'working set') : undefined),
-    printSum(work.total, unit),
-    options.complete ? week?.text : 'history loading…',
+    isKnown ? printSum(work.total, unit) : LOADING,
+    options.complete ? week?.text : LOADING,
   ]);
-  const results = [...explainSession(work), ...(done?.results ?? []), ...(week?.results ?? [])];
+  const results = [
+    ...(isKnown ? explainSession(work) : []),
+    ...(done?.results ?? []),
+    ...(week?.results ?? []),
+  ];
   return { kind: 'session', text, results };
+}
+
+/** Whether something can be said of an athlete's part in a session by itself, without its plan and its week. */
+export function saysOfItself({ total, lasted, record: { entry, index, groupSize } }: SessionWork): boolean {
+  return (
+    groupSize > 1 ||
+    lasted !== undefined ||
+    total.sets > 0 ||
+    printSum(total, 'kg') !== undefined ||
+    describeUnknowns(entry, index).length > 0
+  );
 }
 
 /** Every number of a session, explained. */
@@ -82,13 +99,19 @@ function describeGroup(
   parts: readonly SessionWork[],
   options: LensOptions,
 ): Omit<Lens, 'line'> {
+  const isKnown = (work: SessionWork): boolean => areSumsKnown(work, work.record.entry.blocks, options);
   const facts = parts.map((work) => {
     const name =
       works.practice.athleteName(work.record.athlete) || work.record.entry.athletes[work.record.index]!.text;
-    return `${name} ${printSum(work.total, unitFor(works, work.record.athlete, options)) ?? count(work.total.sets, 'working set')}`;
+    const sum = printSum(work.total, unitFor(works, work.record.athlete, options));
+    return `${name} ${isKnown(work) ? (sum ?? count(work.total.sets, 'working set')) : LOADING}`;
   });
   const shown = facts.length > 4 ? [...facts.slice(0, 3), `${facts.length - 3} more`] : facts;
-  return { kind: 'session', text: joinFacts(shown), results: parts.flatMap((work) => explainSession(work)) };
+  return {
+    kind: 'session',
+    text: joinFacts(shown),
+    results: parts.filter(isKnown).flatMap((work) => explainSession(work)),
+  };
 }
 
 /** The main sum of some work: kilograms, else what else there is. */

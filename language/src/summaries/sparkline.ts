@@ -24,7 +24,7 @@ const MOST_POINTS = 8;
  * certain. Undefined below two points.
  */
 export function describeSeries(
-  { points, unit }: Pick<TimeSeries, 'points' | 'unit'>,
+  { points, unit }: Pick<TimeSeries, 'points'> & { readonly unit: string },
   shown: MassUnit,
   today: IsoDate,
 ): string | undefined {

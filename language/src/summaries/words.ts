@@ -29,10 +29,10 @@ export function printChange(percent: number, atLeast = false): string {
   return `${lead}${Math.abs(rounded)} % ${rounded > 0 ? 'over' : 'under'}`;
 }
 
-/** Facts of a lens, the unknown first, four at most. */
+/** Facts of a lens, the unknown first, each once, four at most. */
 export function joinFacts(facts: readonly (string | undefined)[]): string {
   return facts
-    .filter((fact) => fact !== undefined && fact !== '')
+    .filter((fact, index) => fact !== undefined && fact !== '' && facts.indexOf(fact) === index)
     .slice(0, 4)
     .join(' · ');
 }

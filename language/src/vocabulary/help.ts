@@ -11,6 +11,11 @@ export const HELP: Readonly<Record<string, string>> = {
   plan: 'Defines a plan in days and weeks. Its lines can be copied into a session.',
   session: 'What was done on a day: `session 2026-11-17 07:10 Name at Place, Plan week 2 day 1`.',
   'unknown entry': 'No entry begins like this, so its lines enter no total.',
+  stray: 'Nothing recognises this line: it is kept, and counts nowhere.',
+  clock: 'The time of day. Two sessions on one day each write theirs.',
+  'session at': 'Behind it stands the place: what can be loaded there is checked.',
+  'session week': 'The week and the day of the plan that was trained: what was done is compared with them.',
+  athletes: 'Separates the athletes of a group, in the order of the header. One cell alone is for all.',
   note: 'A note, kept as it is. It belongs to the line above it.',
 
   // Blocks
@@ -35,6 +40,11 @@ export const HELP: Readonly<Record<string, string>> = {
   alternating: 'The lines take turns, one at each start; without it each is done each time.',
   'rest line': 'The rest at this place; several times are the rests really taken, round by round.',
 
+  letter: 'The letter of the block. Lines such as `A1` join the block of their letter.',
+  'block for': 'How long the block goes on.',
+  'interval on': 'How long the work lasts.',
+  'interval off': 'How long the rest lasts.',
+
   // Sessions
   effort: 'How hard the whole session was, 0 to 10, asked about half an hour after it.',
   lasted: 'How long the session took: `lasted 58 min`.',
@@ -48,6 +58,11 @@ export const HELP: Readonly<Record<string, string>> = {
   test: 'The best of this line is a max from that day on.',
   week: 'In this week of the plan the line stands in place of the one of that name, or comes in addition.',
   label: 'Lines with the same letter are one superset.',
+  '@': 'Before the load. The sets before the first load of a line share it; after that every set writes its own.',
+  count: 'How many sets: `3x5` is three sets of five.',
+  in: 'The time that the distance took: `400 m in 1:32`.',
+  range: 'From the lower to the higher.',
+  'weeks of a line': 'Separates the weeks of the plan. They begin again when it is longer.',
   rpe: 'How hard the set was, 0 to 10 in halves; 8 is two reps left.',
   rir: 'Reps in reserve: how many more could have been made.',
   hr: 'Heart rate, beats a minute.',
@@ -104,6 +119,10 @@ export const HELP: Readonly<Record<string, string>> = {
   away: 'Days on which no training is expected.',
   screened: 'When health was last asked about before training, and by whom.',
 
+  'from day': 'The day from which it counts.',
+  by: 'The day by which it is to be reached.',
+  until: 'The last day for which it holds.',
+
   // Plans
   for: 'Whom the plan is for.',
   at: 'Where it is done: loads are rounded to what can be loaded there.',
@@ -113,6 +132,8 @@ export const HELP: Readonly<Record<string, string>> = {
   deload: 'A lighter week: shares of its own sets and loads. No step is taken in it.',
   days: 'On which days of the week, or `alternate, 3 a week`.',
   day: 'One training day of the plan.',
+  alternate: 'Takes the days of the plan in turn, so many a week: `days alternate, 3 a week`.',
+  'property week': 'A week of the plan, or how many days of it there are in one.',
   training: 'Percentages are taken of this share of the max: `training max 85%`.',
 };
 

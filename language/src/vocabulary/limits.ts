@@ -30,6 +30,7 @@ export const LIMITS = {
   passes: { low: 1, high: 50, unit: 'passes' },
   weekday: { low: 1, high: 7, unit: 'days a week' },
   weeks: { low: 1, high: 104, unit: 'weeks' },
+  misses: { low: 1, high: 20, unit: 'misses' },
 } as const satisfies Record<string, Limit>;
 
 interface Limit {

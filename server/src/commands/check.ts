@@ -1,15 +1,30 @@
-import { SessionWorks } from '@plimsoll/language/measures/session-work';
+import { resolve } from 'node:path';
+import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
+import {
+  applySeverities,
+  readSeverities,
+  SEVERITY_CHOICES,
+  type Severities,
+} from '@plimsoll/language/checks/severities';
 import type { Severity } from '@plimsoll/language/model/source';
 import { count } from '@plimsoll/language/summaries/words';
+import { splitTexts } from '@plimsoll/language/text/lines';
 import type { Terminal } from '../command-line.ts';
-import { listProblems } from '../problems.ts';
+import type { FileProblem } from '../problems.ts';
+import { CheckCache } from './check-cache.ts';
+import { checkInThreads, countThreads } from './check-in-threads.ts';
+import { checkLogs, checkWithCache } from './check-logs.ts';
+import { Misuse } from './misuse.ts';
 import { readOptions, readToday } from './read-options.ts';
-import { type ReadLog, readPaths } from './read-paths.ts';
+import { type ReadLog, readTexts } from './read-paths.ts';
 
 const HELP = `plimsoll check [paths] [--fail-on error|warning] [--format text|json] [--today DATE]
+               [--severity CODE=${SEVERITY_CHOICES.join('|')},...] [--cache FOLDER]
 
 Tells what is wrong in logs, file by file, with the line and the place in it. A line that ends in
-"# ignore code" keeps quiet about the code in brackets.
+"# ignore code" keeps quiet about the code in brackets; --severity makes more or less of a code in all
+files, or turns it off: --severity load-jump=off,no-load=hint
+--cache remembers in a folder what was found, so that the next check looks only at what changed.
 
 Ends with 0 if there is no error, 1 if there is one (or, with --fail-on warning, a warning),
 2 if the command was not understood.
@@ -33,15 +48,22 @@ export async function runCheck(args: string[], terminal: Terminal): Promise<numb
     'fail-on': ['error', 'warning'],
     format: ['text', 'json'],
     today: 'any',
+    severity: 'list',
+    cache: 'any',
   });
   if (help) {
     terminal.write(HELP);
     return 0;
   }
   const today = readToday(values.today, terminal.today);
-  const { practice, logs } = await readPaths(paths, terminal.folder);
-  const works = new SessionWorks(practice);
-  const problems = logs.flatMap((log) => [...complain(log), ...findProblems(works, log, today)]);
+  const severities = readChoices(values.severity);
+  const logs = await readTexts(paths, terminal.folder);
+  const cache = values.cache && resolve(terminal.folder, values.cache);
+  const found = await findProblems(logs, today, cache, terminal.program);
+  const problems = logs.flatMap((log) => [
+    ...complain(log),
+    ...locate(applySeverities(found.get(log.uri)!, severities), log),
+  ]);
   const number = (severity: Severity) => problems.filter((problem) => problem.severity === severity).length;
   const [errors, warnings] = [number('error'), number('warning')];
   if (values.format === 'json') {
@@ -63,10 +85,36 @@ function complain({ path, complaint }: ReadLog): FoundProblem[] {
   return complaint ? [{ ...place, severity: 'warning', message: complaint, code: 'unreadable-file' }] : [];
 }
 
-function findProblems(works: SessionWorks, { uri, path }: ReadLog, today: Terminal['today']): FoundProblem[] {
-  const lines = works.practice.file(uri)!.lines;
-  return listProblems(works, uri, { today, complete: true }).map(({ entryLine, problem }) => {
-    const { severity, message, code, span } = problem;
+/** `load-jump=off,no-load=hint` → the severities; anything unknown is a misuse that says what is known. */
+function readChoices(text = ''): Severities {
+  const parts = text.split(',').flatMap((part) => part.trim() || []);
+  const { severities, complaints } = readSeverities(
+    Object.fromEntries(parts.map((part) => part.split('=', 2).map((side) => side.trim()))),
+  );
+  if (complaints.length > 0) throw new Misuse(`--severity: ${complaints.join('; ')}`);
+  return severities;
+}
+
+/** With a folder for the cache, only what is new to it is looked at; without it, a large practice is shared out. */
+async function findProblems(
+  logs: readonly ReadLog[],
+  today: IsoDate,
+  folder: string | undefined,
+  program: string | undefined,
+): Promise<ReadonlyMap<string, readonly FileProblem[]>> {
+  if (!folder) {
+    const threads = program === undefined ? 1 : countThreads(logs);
+    return threads > 1 ? checkInThreads(logs, today, program!, threads) : checkLogs(logs, today);
+  }
+  const cache = await CheckCache.open(folder);
+  const found = checkWithCache(logs, today, cache);
+  await cache.close();
+  return found;
+}
+
+function locate(problems: readonly FileProblem[], { path, text }: ReadLog): FoundProblem[] {
+  const lines = problems.length > 0 ? splitTexts(text) : [];
+  return problems.map(({ entryLine, problem: { severity, message, code, span } }) => {
     const line = entryLine + span.line;
     return {
       path,

@@ -10,6 +10,7 @@ export interface ReadLog {
   readonly uri: string;
   /** As it is shown: from the current folder. */
   readonly path: string;
+  readonly text: string;
   /** Why it was not, or not wholly, read. */
   readonly complaint?: string;
 }
@@ -19,18 +20,31 @@ export async function readPaths(
   paths: readonly string[],
   folder: string,
 ): Promise<{ readonly practice: Practice; readonly logs: readonly ReadLog[] }> {
-  const found = await Promise.all((paths.length > 0 ? paths : ['.']).map((path) => expandPath(path, folder)));
   const practice = createPractice();
-  const logs: ReadLog[] = [];
-  for (const path of [...new Set(found.flat())].sort()) {
-    const uri = URI.file(path).toString();
-    const content = await nodeFileStore.read(uri);
-    if (!content) continue;
-    practice.setFile(uri, content.text);
-    const { complaint } = content;
-    logs.push({ uri, path: relative(folder, path), ...(complaint && { complaint }) });
-  }
+  const logs = await readTexts(paths, folder);
+  for (const { uri, text } of logs) practice.setFile(uri, text);
   return { practice, logs };
+}
+
+/** How many files are open at once. */
+const AT_ONCE = 32;
+
+/** The texts of all logs that the paths name, files and folders, in order of path. */
+export async function readTexts(paths: readonly string[], folder: string): Promise<readonly ReadLog[]> {
+  const found = await Promise.all((paths.length > 0 ? paths : ['.']).map((path) => expandPath(path, folder)));
+  const whole = [...new Set(found.flat())].sort();
+  const logs: ReadLog[] = [];
+  for (let from = 0; from < whole.length; from += AT_ONCE) {
+    const some = whole.slice(from, from + AT_ONCE);
+    logs.push(...(await Promise.all(some.map((path) => readLog(path, folder)))).flat());
+  }
+  return logs;
+}
+
+async function readLog(path: string, folder: string): Promise<ReadLog[]> {
+  const uri = URI.file(path).toString();
+  const content = await nodeFileStore.read(uri);
+  return content ? [{ uri, path: relative(folder, path), ...content }] : [];
 }
 
 async function expandPath(path: string, folder: string): Promise<string[]> {

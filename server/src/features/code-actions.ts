@@ -18,8 +18,9 @@ export function provideCodeActions(
   { range, context: { only } }: Pick<CodeActionParams, 'range' | 'context'>,
 ): CodeAction[] {
   if (only && !only.some((kind) => kind === '' || kind === CodeActionKind.QuickFix)) return [];
-  const { works, workspace, today } = context;
-  return listProblems(works, uri, { today, complete: workspace.complete })
+  const { works, workspace, today, settings } = context;
+  const { severities } = settings;
+  return listProblems(works, uri, { today, complete: workspace.complete, severities })
     .filter(({ entryLine, problem }) => touches(toRange(entryLine, problem.span), range))
     .flatMap((found) => [...listFixes(context, uri, found), ...offerIgnoring(context, uri, found)]);
 }

@@ -11,9 +11,16 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 };
 
 /** Everything that is wrong in a file, as the editor underlines and lists it. */
-export function provideDiagnostics({ works, workspace, today }: FeatureContext, uri: string): Diagnostic[] {
+export function provideDiagnostics(
+  { works, workspace, settings, today }: FeatureContext,
+  uri: string,
+): Diagnostic[] {
   const complaint = workspace.complaintAbout(uri);
-  const problems = listProblems(works, uri, { today, complete: workspace.complete });
+  const problems = listProblems(works, uri, {
+    today,
+    complete: workspace.complete,
+    severities: settings.severities,
+  });
   return [...(complaint === undefined ? [] : [toFileDiagnostic(complaint)]), ...problems.map(toDiagnostic)];
 }
 

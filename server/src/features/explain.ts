@@ -1,5 +1,6 @@
 import { explain } from '@plimsoll/language/measures/explain';
-import { describeLenses } from '@plimsoll/language/summaries/file-lenses';
+import { describeLens } from '@plimsoll/language/summaries/file-lenses';
+import type { Lens } from '@plimsoll/language/summaries/lens';
 import type { ExplainParams } from '../messages.ts';
 import { type FeatureContext, toLensOptions } from './context.ts';
 
@@ -9,8 +10,7 @@ export function provideExplanation(
   uri: string,
   { range, id }: ExplainParams,
 ): string | undefined {
-  const lens = describeLenses(context.works, uri, toLensOptions(context)).find(
-    ({ kind, line }) => kind === id && line === range.start.line,
-  );
+  const place = { kind: id as Lens['kind'], line: range.start.line, nth: 0 };
+  const lens = describeLens(context.works, uri, place, toLensOptions(context));
   return lens?.results.map(explain).join('\n\n---\n\n') || undefined;
 }

@@ -26,8 +26,9 @@ export function provideNextSessionActions(
 ): CodeAction[] {
   const isAsked = !only || only.some((kind) => kind === '' || `${NEXT_SESSION_KIND}.`.startsWith(`${kind}.`));
   if (!isAsked || !context.workspace.complete) return [];
-  return listAthletesAt(context, uri, range.start.line, 'header').flatMap((athlete): CodeAction[] => {
-    const next = write(context, uri, athlete);
+  const { athletes, plan } = readSpot(context, uri, range.start.line, 'header');
+  return athletes.flatMap((athlete): CodeAction[] => {
+    const next = write(context, uri, athlete, plan);
     if ('refused' in next) return [];
     const name = nameAthlete(context.practice, athlete);
     const title = `Write the next session${name ? ` of ${name}` : ''}: ${next.date}`;
@@ -44,13 +45,14 @@ export function provideNextSession(
   const { practice, workspace } = context;
   if (!workspace.complete) return { kind: 'refused', why: NOT_YET };
   const chosen = athlete === undefined ? undefined : [foldName(athlete)];
-  const athletes = chosen ?? (position ? listAthletesAt(context, uri, position.line, 'entry') : []);
+  const spot = position ? readSpot(context, uri, position.line, 'entry') : NOBODY;
+  const athletes = chosen ?? spot.athletes;
   const candidates = athletes.length > 0 ? athletes : practice.athleteKeys();
   const [only, ...others] = candidates;
   if (only === undefined) return { kind: 'refused', why: 'No log names an athlete yet' };
   if (others.length > 0)
     return { kind: 'choose', athletes: candidates.map((key) => nameAthlete(practice, key)) };
-  const next = write(context, uri, only);
+  const next = write(context, uri, only, spot.plan);
   if ('refused' in next) return { kind: 'refused', why: next.refused };
   return {
     kind: 'written',
@@ -60,32 +62,39 @@ export function provideNextSession(
   };
 }
 
-function write(context: FeatureContext, uri: string, athlete: string) {
+function write(context: FeatureContext, uri: string, athlete: string, plan: string | undefined) {
   const { today, formula, unit } = toLensOptions(context);
-  return writeNextSession(context.works, { athlete, today, formula, unit, fallback: uri });
+  const options = { athlete, today, formula, unit, fallback: uri, ...(plan !== undefined && { plan }) };
+  return writeNextSession(context.works, options);
 }
 
-/** Folded names: of the entry that a line is in, or only where the line is its header; else of nobody. */
-function listAthletesAt(
-  { practice }: FeatureContext,
-  uri: string,
-  line: number,
-  where: 'header' | 'entry',
-): string[] {
+/** Folded names: whose session is meant, and of which plan. */
+interface Spot {
+  readonly athletes: readonly string[];
+  readonly plan?: string;
+}
+
+const NOBODY: Spot = { athletes: [] };
+
+/** Of the entry that a line is in, or only where the line is its header; else of nobody. */
+function readSpot({ practice }: FeatureContext, uri: string, line: number, where: 'header' | 'entry'): Spot {
   const placed = practice.file(uri)?.model.entries.findLast((each) => each.line <= line);
-  if (!placed || (where === 'header' && placed.line !== line)) return [];
+  if (!placed || (where === 'header' && placed.line !== line)) return NOBODY;
   const { entry } = placed;
   switch (entry.kind) {
-    case 'session':
-      return practice.recordsOf(uri, placed).map(({ athlete }) => athlete);
+    case 'session': {
+      const athletes = practice.recordsOf(uri, placed).map(({ athlete }) => athlete);
+      return { athletes, ...(entry.plan && { plan: foldName(entry.plan.name.text) }) };
+    }
     case 'plan': {
       const named = entry.athletes.map(({ text }) => foldName(text));
-      return named.length > 0 ? named : [practice.resolveAthlete('')];
+      const athletes = named.length > 0 ? named : [practice.resolveAthlete('')];
+      return { athletes, ...(entry.name && { plan: foldName(entry.name.text) }) };
     }
     case 'athlete':
-      return entry.name ? [foldName(entry.name.text)] : [];
+      return entry.name ? { athletes: [foldName(entry.name.text)] } : NOBODY;
     default:
-      return [];
+      return NOBODY;
   }
 }
 

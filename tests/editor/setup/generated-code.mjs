@@ -5,7 +5,7 @@ import { rootFolder } from './paths.mjs';
 
 const workspaces = ['language', 'server', 'extension'];
 /** Pages for users that are made from tables of the sources. */
-const generatedPages = [join('language', 'measures.md')];
+const generatedPages = [join('language', 'measures.md'), join('language', 'checks.md')];
 
 /**
  * Runs the generator and answers the files that it changed, added or removed, relative to the root. Compares

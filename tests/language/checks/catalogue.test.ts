@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { CHECKS, type CheckCode } from '@plimsoll/language/checks/catalogue';
+import { CHECKS, type CheckCode, type CheckRule } from '@plimsoll/language/checks/catalogue';
 import { expect, test } from 'vitest';
+import { MESSAGE_ROWS } from '../reading/message-rows.ts';
 
 /** Codes that rest on other entries or files, on the day, or on a definition: their rows stand in this folder. */
 const ACROSS_FILES: readonly CheckCode[] = [
@@ -23,6 +24,8 @@ const ACROSS_FILES: readonly CheckCode[] = [
   'lacks-equipment',
   'two-loads-one-bar',
   'load-jump',
+  'top-of-range',
+  'two-for-two',
   'week-jump',
   'plan-day',
   'plan-order',
@@ -31,6 +34,7 @@ const ACROSS_FILES: readonly CheckCode[] = [
   'plan-ceiling',
   'not-as-planned',
   'merge-conflict',
+  'unknown-check',
   'caution-youth',
   'caution-pain',
   'caution-max-test',
@@ -70,6 +74,7 @@ const ALONE: readonly CheckCode[] = [
   'tempo-form',
   'range-order',
   'round-count',
+  'joins-rounds',
   'time-count',
   'cell-count',
   'done-mismatch',
@@ -86,6 +91,40 @@ test.each(ACROSS_FILES)('%s has a row that shows its message', (code) => {
 
 test('every code is in one of the lists', () => {
   expect([...ACROSS_FILES, ...ALONE].sort()).toEqual(Object.keys(CHECKS).sort());
+});
+
+const ROWS = [...tables.split('\n'), ...MESSAGE_ROWS.split('\n')];
+
+/** Rows of a code: a message, and behind it or below it each fix. */
+function listRows(code: string): string[] {
+  return ROWS.flatMap((row, index) => {
+    if (!row.includes(` [${code}]`)) return [];
+    const below = ROWS.slice(index + 1);
+    const end = below.findIndex((next) => !/^ {6}→ /.test(next));
+    return [row, ...below.slice(0, end)].join('\n');
+  });
+}
+
+test.each(Object.entries<CheckRule>(CHECKS))(
+  'what %s says is word for word what a row shows',
+  (code, rule) => {
+    expect(tables + MESSAGE_ROWS).toContain(`${rule.says.replaceAll("'", "\\'")} [${code}]`);
+  },
+);
+
+test.each(Object.entries<CheckRule>(CHECKS))(
+  '%s names a fix where a row shows one, and only there',
+  (code, { fix }) => {
+    expect(listRows(code).some((row) => /\] → |^ {6}→ /m.test(row))).toBe(fix !== undefined);
+  },
+);
+
+test('whatever has a number has a source, and says what the number stands for', () => {
+  for (const [code, { numbers, from = '', history = '', source }] of Object.entries<CheckRule>(CHECKS)) {
+    const named = [...`${from} ${history}`.matchAll(/\{(\w+)\}/g)].map(([, name]) => name);
+    expect([...new Set(named)].sort(), code).toEqual(Object.keys(numbers ?? {}).sort());
+    if (from || history) expect(source, code).toEqual(expect.any(String));
+  }
 });
 
 test('every code is in kebab-case, says why in one line, and a caution names its source', () => {

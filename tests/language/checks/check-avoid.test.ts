@@ -18,6 +18,18 @@ test.each<[title: string, files: Files, problems: string[]]>([
     ],
   ],
   [
+    'done more than two weeks ago, before anybody thought of it',
+    lines(
+      'athlete Otti Plankermann',
+      '  avoid Dip',
+      'session 2026-11-09 Otti Plankermann',
+      '  Dip: 5',
+      'session 2026-11-10 Otti Plankermann',
+      '  Dip: 6',
+    ),
+    ['log.plim:6:3 Otti Plankermann is to avoid Dip: choose another movement [to-avoid]'],
+  ],
+  [
     'by name, in any spelling',
     lines(
       'athlete Otti Plankermann',

@@ -11,6 +11,13 @@ test.each<[title: string, files: Files, problems: string[]]>([
     ],
   ],
   [
+    'the units of a file',
+    lines('units kg', 'session 2026-11-17', '  Back Squat: 5 @ 60', 'units lb'),
+    [
+      'log.plim:4:1 The units of the file stand in line 1, and hold for all of it: take this line out [defined-twice]',
+    ],
+  ],
+  [
     'in two files',
     {
       'a%20b.plim': lines('place Kelp Cellar', '  has mat'),

@@ -18,14 +18,14 @@ test.each<[title: string, files: Files, problems: string[]]>([
     'names on broken lines and under impossible dates are checked all the same',
     lines('session 2026-06-31', '  Keel Wiggle: 20', '  Back Squat: 5 @'),
     [
-      'log.plim:2:3 No movement is called Keel Wiggle: define it with "exercise Keel Wiggle", or correct the name [unknown-movement] → Define exercise Keel Wiggle: exercise Keel Wiggle ⏎ session 2026-06-31',
+      'log.plim:2:3 No movement is called Keel Wiggle: define it with "exercise Keel Wiggle", or correct the name [unknown-movement]',
     ],
   ],
   [
     'a code ignored on its line',
     lines('session 2026-11-17', '  Keel Wiggle: 20  # ignore unknown-movement', '  Keel Waggle: 20'),
     [
-      'log.plim:3:3 No movement is called Keel Waggle: define it with "exercise Keel Waggle", or correct the name [unknown-movement] → Define exercise Keel Waggle: exercise Keel Waggle ⏎ session 2026-11-17',
+      'log.plim:3:3 No movement is called Keel Waggle: define it with "exercise Keel Waggle", or correct the name [unknown-movement]',
     ],
   ],
   [
@@ -50,7 +50,7 @@ test.each<[title: string, files: Files, problems: string[]]>([
     'an unknown entry: its names are checked, its stray lines are silent',
     lines('sesion 2026-11-17', '  Keel Wiggle: 20', '  legs felt heavy'),
     [
-      'log.plim:2:3 No movement is called Keel Wiggle: define it with "exercise Keel Wiggle", or correct the name [unknown-movement] → Define exercise Keel Wiggle: exercise Keel Wiggle ⏎ sesion 2026-11-17',
+      'log.plim:2:3 No movement is called Keel Wiggle: define it with "exercise Keel Wiggle", or correct the name [unknown-movement]',
     ],
   ],
 ])('%s', (_title, files, problems) => {

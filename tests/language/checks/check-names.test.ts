@@ -7,37 +7,47 @@ test.each<[title: string, files: Files, problems: string[]]>([
     'a letter off',
     lines('session 2026-11-17', '  Goblin Squat: 8 @ 12 kg'),
     [
-      'log.plim:2:3 No movement is called Goblin Squat: did you mean Goblet Squat? [unknown-movement] → Write Goblet Squat: Goblet Squat: 8 @ 12 kg → Define exercise Goblin Squat: exercise Goblin Squat ⏎ session 2026-11-17',
+      'log.plim:2:3 No movement is called Goblin Squat: did you mean Goblet Squat? [unknown-movement] → Write Goblet Squat: Goblet Squat: 8 @ 12 kg',
     ],
   ],
   [
     'a letter off in two ways',
     lines('session 2026-11-17', '  Bak Squat: 8 @ 12 kg'),
     [
-      'log.plim:2:3 No movement is called Bak Squat: did you mean Back Squat or Hack Squat? [unknown-movement] → Write Back Squat: Back Squat: 8 @ 12 kg → Write Hack Squat: Hack Squat: 8 @ 12 kg → Define exercise Bak Squat: exercise Bak Squat ⏎ session 2026-11-17',
+      'log.plim:2:3 No movement is called Bak Squat: did you mean Back Squat or Hack Squat? [unknown-movement] → Write Back Squat: Back Squat: 8 @ 12 kg → Write Hack Squat: Hack Squat: 8 @ 12 kg',
     ],
   ],
   [
     'part of a name',
     lines('session 2026-11-17', '  bulgarian split: 8/side'),
     [
-      'log.plim:2:3 No movement is called bulgarian split: did you mean Bulgarian Split Squat? [unknown-movement] → Write Bulgarian Split Squat: Bulgarian Split Squat: 8/side → Define exercise bulgarian split: exercise bulgarian split ⏎ session 2026-11-17',
+      'log.plim:2:3 No movement is called bulgarian split: did you mean Bulgarian Split Squat? [unknown-movement] → Write Bulgarian Split Squat: Bulgarian Split Squat: 8/side',
     ],
   ],
   [
     'a word of many names',
     lines('session 2026-11-17', '  Squats: 5 @ 40 kg'),
     [
-      'log.plim:2:3 No movement is called Squats: did you mean Box Squat, Pin Squat or Back Squat? [unknown-movement] → Write Box Squat: Box Squat: 5 @ 40 kg → Write Pin Squat: Pin Squat: 5 @ 40 kg → Write Back Squat: Back Squat: 5 @ 40 kg → Define exercise Squats: exercise Squats ⏎ session 2026-11-17',
+      'log.plim:2:3 No movement is called Squats: did you mean Box Squat, Pin Squat or Back Squat? [unknown-movement] → Write Box Squat: Box Squat: 5 @ 40 kg → Write Pin Squat: Pin Squat: 5 @ 40 kg → Write Back Squat: Back Squat: 5 @ 40 kg',
     ],
   ],
   [
     'nothing near',
     lines('session 2026-11-17', '  Keel Wiggle: 20 m', '  Keel Pull: 10', '  Moored Squat: 5'),
     [
-      'log.plim:2:3 No movement is called Keel Wiggle: define it with "exercise Keel Wiggle", or correct the name [unknown-movement] → Define exercise Keel Wiggle: exercise Keel Wiggle ⏎ session 2026-11-17',
-      'log.plim:3:3 No movement is called Keel Pull: define it with "exercise Keel Pull", or correct the name [unknown-movement] → Define exercise Keel Pull: exercise Keel Pull ⏎ session 2026-11-17',
-      'log.plim:4:3 No movement is called Moored Squat: define it with "exercise Moored Squat", or correct the name [unknown-movement] → Define exercise Moored Squat: exercise Moored Squat ⏎ session 2026-11-17',
+      'log.plim:2:3 No movement is called Keel Wiggle: define it with "exercise Keel Wiggle", or correct the name [unknown-movement]',
+      'log.plim:3:3 No movement is called Keel Pull: define it with "exercise Keel Pull", or correct the name [unknown-movement]',
+      'log.plim:4:3 No movement is called Moored Squat: define it with "exercise Moored Squat", or correct the name [unknown-movement]',
+    ],
+  ],
+  [
+    'an athlete of a group where a plan would stand',
+    {
+      'who.plim': lines('athlete Quill Harrow', '', 'athlete Odalys Fenn'),
+      'log.plim': lines('session 2026-11-17 Quill Harrow, Odalys Fenn', '  Push-up: 8'),
+    },
+    [
+      'log.plim:1:34 Odalys Fenn is an athlete, and behind the comma stands a plan: write | between the athletes of a group [unknown-plan] → Write |: session 2026-11-17 Quill Harrow | Odalys Fenn',
     ],
   ],
   [
@@ -52,29 +62,29 @@ test.each<[title: string, files: Files, problems: string[]]>([
       'log.plim': lines('session 2026-11-17', '  keel wiggle: 20', '  Keel Wigle: 10'),
     },
     [
-      'log.plim:3:3 No movement is called Keel Wigle: did you mean Keel Wiggle? [unknown-movement] → Write Keel Wiggle: Keel Wiggle: 10 → Define exercise Keel Wigle: exercise Keel Wigle ⏎ session 2026-11-17',
+      'log.plim:3:3 No movement is called Keel Wigle: did you mean Keel Wiggle? [unknown-movement] → Write Keel Wiggle: Keel Wiggle: 10',
     ],
   ],
   [
     'what a movement stands in for',
     lines('session 2026-11-17', '  Front Squat: 5 @ 60 kg, instead of Leg Pres'),
     [
-      'log.plim:2:38 No movement is called Leg Pres: did you mean Leg Press? [unknown-movement] → Write Leg Press: Front Squat: 5 @ 60 kg, instead of Leg Press → Define exercise Leg Pres: exercise Leg Pres ⏎ session 2026-11-17',
+      'log.plim:2:38 No movement is called Leg Pres: did you mean Leg Press? [unknown-movement] → Write Leg Press: Front Squat: 5 @ 60 kg, instead of Leg Press',
     ],
   ],
   [
     'what a percentage is of',
     lines('plan Brass Almanac', '  day 1', '    Back Squat: 5 @ 70% of Frnt Squat'),
     [
-      'log.plim:3:28 No movement is called Frnt Squat: did you mean Front Squat? [unknown-movement] → Write Front Squat: Back Squat: 5 @ 70% of Front Squat → Define exercise Frnt Squat: exercise Frnt Squat ⏎ plan Brass Almanac',
+      'log.plim:3:28 No movement is called Frnt Squat: did you mean Front Squat? [unknown-movement] → Write Front Squat: Back Squat: 5 @ 70% of Front Squat',
     ],
   ],
   [
     'easier and harder',
     lines('exercise Keel Wiggle', '  easier Goblt Squat', '  harder Moored Handstand'),
     [
-      'log.plim:2:10 No movement is called Goblt Squat: did you mean Goblet Squat? [unknown-movement] → Write Goblet Squat: easier Goblet Squat → Define exercise Goblt Squat: exercise Goblt Squat ⏎ exercise Keel Wiggle',
-      'log.plim:3:10 No movement is called Moored Handstand: did you mean Handstand Hold or Handstand Push-up? [unknown-movement] → Write Handstand Hold: harder Handstand Hold → Write Handstand Push-up: harder Handstand Push-up → Define exercise Moored Handstand: exercise Moored Handstand ⏎ exercise Keel Wiggle',
+      'log.plim:2:10 No movement is called Goblt Squat: did you mean Goblet Squat? [unknown-movement] → Write Goblet Squat: easier Goblet Squat',
+      'log.plim:3:10 No movement is called Moored Handstand: did you mean Handstand Hold or Handstand Push-up? [unknown-movement] → Write Handstand Hold: harder Handstand Hold → Write Handstand Push-up: harder Handstand Push-up',
     ],
   ],
   [
@@ -86,9 +96,9 @@ test.each<[title: string, files: Files, problems: string[]]>([
       '  retest Dedlift: 100 kg, 101 kg on 2026-10-01',
     ),
     [
-      'log.plim:2:7 No movement is called Bck Squat: did you mean Back Squat or Hack Squat? [unknown-movement] → Write Back Squat: max Back Squat: 100 kg on 2026-10-01 → Write Hack Squat: max Hack Squat: 100 kg on 2026-10-01 → Define exercise Bck Squat: exercise Bck Squat ⏎ athlete Otti Plankermann',
-      'log.plim:3:8 No movement is called Pul-up: did you mean Pull-up? [unknown-movement] → Write Pull-up: goal Pull-up: 8 @ bw by 2027-06-01 → Define exercise Pul-up: exercise Pul-up ⏎ athlete Otti Plankermann',
-      'log.plim:4:10 No movement is called Dedlift: did you mean Deadlift? [unknown-movement] → Write Deadlift: retest Deadlift: 100 kg, 101 kg on 2026-10-01 → Define exercise Dedlift: exercise Dedlift ⏎ athlete Otti Plankermann',
+      'log.plim:2:7 No movement is called Bck Squat: did you mean Back Squat or Hack Squat? [unknown-movement] → Write Back Squat: max Back Squat: 100 kg on 2026-10-01 → Write Hack Squat: max Hack Squat: 100 kg on 2026-10-01',
+      'log.plim:3:8 No movement is called Pul-up: did you mean Pull-up? [unknown-movement] → Write Pull-up: goal Pull-up: 8 @ bw by 2027-06-01',
+      'log.plim:4:10 No movement is called Dedlift: did you mean Deadlift? [unknown-movement] → Write Deadlift: retest Deadlift: 100 kg, 101 kg on 2026-10-01',
     ],
   ],
   [
@@ -101,8 +111,8 @@ test.each<[title: string, files: Files, problems: string[]]>([
       '  avoid vertcal pull until 2026-12-01',
     ),
     [
-      'log.plim:4:9 No pattern or movement is called push: did you mean horizontal push or vertical push? [unknown-movement] → Write horizontal push: avoid horizontal push → Write vertical push: avoid vertical push → Define exercise push: exercise push ⏎ athlete Otti Plankermann',
-      'log.plim:5:9 No pattern or movement is called vertcal pull: did you mean vertical pull? [unknown-movement] → Write vertical pull: avoid vertical pull until 2026-12-01 → Define exercise vertcal pull: exercise vertcal pull ⏎ athlete Otti Plankermann',
+      'log.plim:4:9 No pattern or movement is called push: did you mean horizontal push or vertical push? [unknown-movement] → Write horizontal push: avoid horizontal push → Write vertical push: avoid vertical push',
+      'log.plim:5:9 No pattern or movement is called vertcal pull: did you mean vertical pull? [unknown-movement] → Write vertical pull: avoid vertical pull until 2026-12-01',
     ],
   ],
   [

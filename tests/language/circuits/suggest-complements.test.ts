@@ -48,10 +48,21 @@ const circuit = '  B circuit, 3 rounds\n    Turnip Squat: 10 @ 16 kg\n';
 
 test('other patterns with what is out already, each with the two facts of every reason', () => {
   expect(suggest(`${all}session 2026-11-24\n${circuit}`)).toEqual([
-    'Turnip Press: Turnip Press has pattern horizontal push, Turnip Squat has pattern squat; Turnip Press trains chest, Turnip Squat trains quadriceps; Turnip Press resists extension, Turnip Squat resists flexion; Turnip Press needs kettlebell, Turnip Squat needs kettlebell',
-    'Turnip Row: Turnip Row has pattern horizontal pull, Turnip Squat has pattern squat; Turnip Row trains lats, Turnip Squat trains quadriceps; Turnip Row needs kettlebell, Turnip Squat needs kettlebell',
-    'Turnip Lunge: Turnip Lunge has pattern lunge, Turnip Squat has pattern squat; Turnip Lunge needs nothing, Turnip Squat needs kettlebell',
+    'Turnip Press: horizontal push (Turnip Squat: squat); trains chest (Turnip Squat: trains quadriceps); resists extension (Turnip Squat: resists flexion); needs kettlebell (Turnip Squat: needs kettlebell)',
+    'Turnip Row: horizontal pull (Turnip Squat: squat); trains lats (Turnip Squat: trains quadriceps); needs kettlebell (Turnip Squat: needs kettlebell)',
+    'Turnip Lunge: lunge (Turnip Squat: squat); needs nothing (Turnip Squat: needs kettlebell)',
   ]);
+});
+
+test('of equals, what the athlete did more often', () => {
+  const twins = all + row.replace('Turnip Row', 'Beet Row');
+  const begun = `session 2026-11-24\n${circuit}    Turnip Press: 8 @ 12 kg\n`;
+  expect(names(suggest(twins + begun))[0]).toBe('Beet Row');
+  const done = 'athlete Ann Vell\n\nsession 2026-11-20 Ann Vell\n  Turnip Row: 8 @ 12 kg\n\n';
+  const practice = openWithoutLibrary(twins + done + begun.replace('24', '24 Ann Vell'));
+  const [uri] = [...practice.fileUris()];
+  const session = practice.file(uri!)!.model.entries.at(-1)!.entry as SessionEntry;
+  expect(suggestComplements(practice, session, session.blocks[0]!, 1)[0]!.movement.name).toBe('Turnip Row');
 });
 
 test('the other side of a pattern comes first', () => {
@@ -80,7 +91,7 @@ describe('what the athlete is to avoid', () => {
 
   test('is a reason for the others', () => {
     expect(suggest(avoid('avoid horizontal push until 2026-12-01'))[0]).toMatch(
-      /; Turnip Row has pattern horizontal pull, Ann Vell is to avoid horizontal push until 2026-12-01$/,
+      /; horizontal pull \(Ann Vell: to avoid horizontal push until 2026-12-01\)$/,
     );
   });
 
@@ -96,7 +107,7 @@ describe('what the athlete is to avoid', () => {
 test('a goal of the athlete goes before', () => {
   const text = `${all}athlete Ann Vell\n  goal Turnip Lunge: 12 by 2027-01-31\n\nsession 2026-11-24 Ann Vell\n${circuit}`;
   expect(suggest(text).find((line) => line.startsWith('Turnip Lunge'))).toContain(
-    'Ann Vell has a goal in Turnip Lunge by 2027-01-31, Turnip Lunge has pattern lunge',
+    'lunge (Ann Vell: a goal in it by 2027-01-31)',
   );
 });
 

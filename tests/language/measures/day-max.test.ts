@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createPractice } from '../../../language/src/create-practice.ts';
+import { type DayMax, readReps } from '../../../language/src/measures/day-max.ts';
 import { SessionWorks } from '../../../language/src/measures/session-work.ts';
 import { printMax } from '../../../language/src/summaries/line-lens.ts';
 
@@ -20,6 +21,17 @@ exercise Stack Press
 exercise Long Carry
   work carry
 `;
+
+/** The day's maxes with everything that explains them. */
+function readMaxes(lines: string, day = '2026-02-02', athlete = 0): readonly DayMax[] {
+  const practice = createPractice();
+  practice.setFile('a.plim', DEFINITIONS);
+  const header = `session ${day} Ptolemy Grubb${athlete > 0 ? ' | Wenna Flit' : ''} at Net Attic`;
+  practice.setFile('b.plim', `${header}\n  ${lines}\n`);
+  const works = new SessionWorks(practice);
+  const name = athlete > 0 ? 'Wenna Flit' : 'Ptolemy Grubb';
+  return works.maxesOf(works.of(practice.sessionsOf(name).at(-1)!));
+}
 
 /** The day's maxes as the lens words them, with the series where it says more than the movement. */
 function maxesOf(lines: string): string[] {
@@ -163,4 +175,233 @@ describe('the estimated max of a day', () => {
       ]);
     },
   );
+});
+
+// What a coach asks of an estimate: which set, how many reps, what was in reserve, and which formula.
+describe('an estimate explains itself', () => {
+  const explain = (lines: string) => {
+    const [{ result }] = readMaxes(lines) as [DayMax];
+    return { ...result, inputs: result.inputs.map(({ label, value, unit }) => `${label} ${value} ${unit}`) };
+  };
+
+  test('from a rated set', () => {
+    // R = 5 + 2: 100 x 37/30 = 123.33; of the seven Brzycki is lowest at 36/30 = 120 and Wathan highest at 124.03.
+    const { value, spread, ...rest } = explain('Bar Press: 3 @ 80 kg rir 2, 5 @ 100 kg rpe 8');
+    expect(value).toBeCloseTo(123.3333, 4);
+    expect(spread!.low).toBeCloseTo(117.5, 4); // O'Conner: 1 + 0.025 x 7
+    expect(spread!.high).toBeCloseTo(124.03, 3);
+    expect(rest).toEqual({
+      unit: 'kg',
+      method: 'epley',
+      bound: 'exact',
+      inputs: ['set 2: load 100 kg', 'reps a side 5 reps', 'in reserve 2 RIR'],
+      omitted: [],
+    });
+  });
+
+  test('from an unrated one, a lower bound with nothing in reserve said', () => {
+    expect(explain('Bar Press: 5 @ 100 kg')).toMatchObject({
+      bound: 'at least',
+      method: 'epley',
+      inputs: ['set 1: load 100 kg', 'reps a side 5 reps'],
+    });
+  });
+
+  test('from a set added to the body, whose share is an input', () => {
+    expect(explain('Hang Pull: 5 @ bw+10 kg rpe 10').inputs).toEqual([
+      'set 1: load 10 kg',
+      'reps a side 5 reps',
+      'share of body mass 76 kg',
+      'in reserve 0 RIR',
+    ]);
+  });
+
+  test('from a true single: the load itself, without a spread', () => {
+    const result = explain('Bar Press: 1 @ 100 kg rpe 10');
+    expect(result).toMatchObject({ value: 100, method: 'true-single', bound: 'exact' });
+    expect(result).not.toHaveProperty('spread');
+    expect(result).not.toHaveProperty('remark');
+  });
+
+  test('from a load that was lifted where the formula gives less', () => {
+    // 3 @ 80 kg rir 2 gives 80 x 35/30 = 93.3; 100 kg were lifted for five.
+    const result = explain('Bar Press: 5 @ 100 kg rir 4, 3 @ 80 kg rir 2');
+    expect(result).toMatchObject({
+      value: 100,
+      method: 'lifted-load',
+      bound: 'at least',
+      inputs: ['set 1: load 100 kg', 'reps a side 5 reps', 'in reserve 4 RIR'],
+    });
+    expect(result).not.toHaveProperty('spread');
+  });
+
+  test('from a heavier true single than the estimate believed first', () => {
+    // The double at 90 kg gives 96; the single at 100 kg was taken to failure as well and is the higher.
+    expect(explain('Bar Press: 2 @ 90 kg rpe 10, 1 @ 100 kg rpe 10')).toMatchObject({
+      value: 100,
+      method: 'true-single',
+      bound: 'exact',
+      inputs: ['set 2: load 100 kg', 'reps a side 1 reps', 'in reserve 0 RIR'],
+    });
+  });
+
+  test('capped by what was tried and failed, which it names', () => {
+    // 110 x (1 + 3/30) = 121 by formula.
+    const result = explain('Bar Press: 1 @ 110 kg rpe 8, 0 of 1 @ 115 kg, 0 of 1 @ 120 kg');
+    expect(result).toMatchObject({
+      value: 115,
+      method: 'epley',
+      bound: 'exact',
+      omitted: [{ what: '121.0 kg by formula', why: 'a load below it was tried and failed that day' }],
+    });
+    expect(result).not.toHaveProperty('spread');
+  });
+
+  test('not capped by a failed load above the estimate, below the single, or without a single', () => {
+    expect(explain('Bar Press: 1 @ 110 kg rpe 8, 0 of 1 @ 130 kg').value).toBeCloseTo(121, 9);
+    expect(explain('Bar Press: 0 of 1 @ 100 kg, 1 @ 110 kg rpe 8').value).toBeCloseTo(121, 9);
+    expect(explain('Bar Press: 3 @ 110 kg rpe 10, 0 of 1 @ 115 kg').value).toBeCloseTo(121, 9);
+    // A single that failed proves nothing of what is below it.
+    expect(explain('Bar Press: 1 of 2 @ 110 kg, 0 of 1 @ 111 kg').value).toBe(110);
+  });
+
+  test('rough over ten reps', () => {
+    expect(explain('Bar Press: 10 @ 60 kg').remark).toBeUndefined();
+    expect(explain('Bar Press: 11 @ 60 kg').remark).toBe('rough, over 10 reps');
+  });
+});
+
+describe('where an estimate comes from', () => {
+  test.each([
+    ['a range of loads', 'Bar Press: 5 @ 50-60 kg'],
+    ['unequal hands', 'Hand Press: 5 @ 24&16 kg'],
+    ['a pin of help', 'Hang Pull: 5 @ bw-pin 4'],
+    ['help of a band', 'Hang Pull: 5 @ bw-red band'],
+    ['more help than the body weighs', 'Hang Pull: 5 @ bw-80 kg'],
+    ['a bar without a load', 'Bar Press: 5'],
+    ['seconds', 'Bar Press: 30 s @ 60 kg'],
+    ['sides in seconds', 'Bar Press: 30 s left 20 s right @ 60 kg'],
+    ['a rating that is no number', 'Bar Press: 5 @ 60 kg rpe 8-9'],
+    ['a set of nobody', 'Bar Press: ? @ 60 kg'],
+    ['a cooldown', 'cooldown\n    Bar Press: 5 @ 60 kg'],
+  ])('not from %s', (_name, lines) => {
+    expect(readMaxes(lines)).toEqual([]);
+  });
+
+  test('not from the body where nobody weighed it by that day', () => {
+    expect(readMaxes('Hang Pull: 5 @ bw+10 kg', '2025-12-31')).toEqual([]);
+    expect(readMaxes('Hang Pull: 5', '2025-12-31')).toEqual([]);
+    expect(readMaxes('Bar Press: 5 @ 60 kg', '2025-12-31')).toHaveLength(1);
+  });
+
+  test('of the body alone: nothing added', () => {
+    // 76 kg of body, 5 reps to failure: 76 x 35/30 - 76 = 12.67.
+    const [max] = readMaxes('Hang Pull: 5 rpe 10');
+    expect(max!.added).toBe(true);
+    expect(max!.result.value).toBeCloseTo(12.6667, 4);
+    const [helped] = readMaxes('Hang Pull: 5 @ bw-16 kg rpe 10');
+    // 60 x 35/30 - 76 = -6.
+    expect(helped!.result.value).toBeCloseTo(-6, 9);
+  });
+
+  test('each series by itself, in the order of the lines', () => {
+    const maxes = readMaxes(
+      [
+        'Bar Press: 5 @ 60 kg',
+        '  Hand Press: 5 @ 2x20 kg, 5 @ 20 kg',
+        '  Bar Press: 5 @ 50 kg + 20 kg chain',
+        '  Bar Press: 5 @ 50 kg + blue band',
+        '  Unlisted Thing: 5 @ 30 kg',
+      ].join('\n'),
+    );
+    expect(maxes.map(({ series }) => [series.key, series.movement, series.perHand])).toEqual([
+      ['bar press', 'Bar Press', false],
+      ['hand press | two implements', 'Hand Press', true],
+      ['hand press', 'Hand Press', false],
+      ['bar press | 20000 g of chain', 'Bar Press', false],
+      ['bar press | blue band', 'Bar Press', false],
+      ['unlisted thing', 'Unlisted Thing', false],
+    ]);
+    expect(maxes.map(({ setNumber }) => setNumber)).toEqual([1, 1, 2, 1, 1, 1]);
+    expect(maxes.map(({ added }) => added)).toEqual([false, false, false, false, false, false]);
+  });
+
+  test('the best of several lines of one series', () => {
+    const [max, ...others] = readMaxes(
+      'Bar Press: 5 @ 60 kg\n  Bar Press: 5 @ 70 kg\n  bar-press: 5 @ 65 kg',
+    );
+    expect(others).toEqual([]);
+    expect(max!.line.span.line).toBe(2);
+  });
+
+  test('the marks of a series are told in one order', () => {
+    const [one] = readMaxes('Bar Press: 5 @ 60 kg, setting Pins low, tempo 3-1-X-0');
+    const [other] = readMaxes('Bar Press: 5 @ 60 kg, tempo 3-1-X-0, setting pins LOW');
+    expect(one!.series.key).toBe('bar press | pins low | tempo 3-1-X-0');
+    expect(other!.series.key).toBe(one!.series.key);
+  });
+
+  test('of each athlete of a group their own cell', () => {
+    const [max] = readMaxes('Bar Press: 5 @ 60 kg | 5 @ 40 kg', '2026-02-02', 1);
+    expect(max!.result.inputs[0]!.value).toBe(40);
+  });
+
+  test('of turns half the reps, rounded down; of sides the fewer', () => {
+    expect(readMaxes('Curl in Turns: 11 @ 2x14 kg rpe 10')[0]!.result).toMatchObject({
+      bound: 'at least',
+      inputs: [{}, { value: 5 }, {}],
+    });
+    expect(readMaxes('Curl in Turns: 5/side @ 2x14 kg rpe 10')[0]!.result).toMatchObject({
+      bound: 'exact',
+      inputs: [{}, { value: 5 }, {}],
+    });
+    expect(readMaxes('Curl in Turns: 10 @ 14 kg rpe 10')[0]!.result.inputs[1]!.value).toBe(10);
+    expect(readMaxes('Hand Press: 8 left 6 right @ 20 kg rpe 10')[0]!.result.inputs[1]!.value).toBe(6);
+  });
+
+  test('of a test without a rating none in reserve; of a rated one what it says', () => {
+    expect(readMaxes('test Bar Press: 3 @ 100 kg')[0]!.result).toMatchObject({
+      bound: 'exact',
+      inputs: [{}, {}, { value: 0 }],
+    });
+    expect(readMaxes('test Bar Press: 3 @ 100 kg rir 2')[0]!.result.inputs[2]!.value).toBe(2);
+    expect(readMaxes('test Bar Press: 3 @ 100 kg hr 150')[0]!.result.inputs[2]!.value).toBe(0);
+  });
+
+  test('the sex of the athlete counts for the movements weighed for each', () => {
+    const practice = createPractice();
+    practice.setFile('a.plim', 'athlete Wenna Flit\n  sex female\n  bodyweight 60 kg on 2026-01-01\n');
+    practice.setFile('b.plim', 'session 2026-02-02 Wenna Flit\n  Push-up: 5 rpe 10\n');
+    const works = new SessionWorks(practice);
+    const [max] = works.maxesOf(works.of(practice.sessionsOf('Wenna Flit')[0]!));
+    // 0.68 x 60 = 40.8 kg (Mier CM et al. 2014, women).
+    expect(max!.result.inputs).toContainEqual({ label: 'share of body mass', value: 40.8, unit: 'kg' });
+  });
+});
+
+test('reps of the first part of a set', () => {
+  const reps = (value: number) => ({ measure: 'reps', value, written: value, unit: 'rep' }) as const;
+  const seconds = { measure: 'seconds', value: 30, written: 30, unit: 's' } as const;
+  expect(readReps({ kind: 'attempt', made: 2, tried: 2, perSide: false })).toEqual({
+    reps: 2,
+    failed: false,
+    partial: false,
+  });
+  expect(readReps({ kind: 'attempt', made: 2, tried: 3, perSide: false })!.failed).toBe(true);
+  expect(readReps({ kind: 'cluster', parts: [reps(3)], perSide: false })).toEqual({
+    reps: 3,
+    failed: false,
+    partial: false,
+  });
+  expect(readReps({ kind: 'cluster', parts: [reps(3), reps(2)], perSide: false })!.partial).toBe(true);
+  expect(readReps({ kind: 'cluster', parts: [seconds], perSide: false })).toBeUndefined();
+  expect(readReps({ kind: 'cluster', parts: [], perSide: false })).toBeUndefined();
+  expect(readReps({ kind: 'sides', left: reps(8), right: reps(7) })).toEqual({
+    reps: 7,
+    failed: false,
+    partial: false,
+  });
+  expect(readReps({ kind: 'sides', left: seconds, right: seconds })).toBeUndefined();
+  expect(readReps({ kind: 'skipped' })).toBeUndefined();
+  expect(readReps(undefined)).toBeUndefined();
 });

@@ -3,6 +3,7 @@ import {
   estimateFromChart,
   findChartLoad,
   findChartPercent,
+  findChartReps,
   NSCA_CHART,
 } from '../../../language/src/measures/percent-of-max.ts';
 import { expectNear } from './expect-near.ts';
@@ -68,4 +69,21 @@ test.each([0, 0.5, 6.5, 11, 13, 15, -1, Number.NaN])('%d reps are not tabulated'
   expect(findChartPercent(reps)).toBeUndefined();
   expect(estimateFromChart(100, reps)).toBeUndefined();
   expect(findChartLoad(100, reps)).toBeUndefined();
+});
+
+// Rows of the NSCA Training Load Chart, and the next row above a share that has none.
+test.each([
+  [100, 1],
+  [99, 1],
+  [95, 2],
+  [87, 5],
+  [77, 9],
+  [76, 9],
+  [75, 10],
+  [74, 10],
+  [70, 12],
+  [69.9, undefined],
+  [100.5, undefined],
+])('%d %% of the max stands in the row of %s reps', (percent, reps) => {
+  expect(findChartReps(percent)).toBe(reps);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { toDayNumber } from '../../../language/src/calendar/iso-date.ts';
 import { createPractice } from '../../../language/src/create-practice.ts';
 import {
   computeBlockDensity,
@@ -403,4 +404,100 @@ test('a session that only moved in its file keeps what was computed of it', () =
   works.practice.setFile('b.plim', '\n\nsession 2026-02-02 Ptolemy Grubb\n  Bar Press: 5 @ 80 kg\n');
   expect(before).toHaveLength(1);
   expect(read()).toBe(before);
+});
+
+describe('an athlete on a day', () => {
+  const DAYS = ['2026-01-01', '2026-01-10', '2026-01-20', '2026-02-01'] as const;
+  const masses = (definition: string, log = ''): (number | undefined)[] => {
+    const practice = createPractice();
+    practice.setFile('a.plim', `athlete Ptolemy Grubb\n${definition}`);
+    practice.setFile('b.plim', log);
+    const works = new SessionWorks(practice);
+    return DAYS.map((date) => works.bodyMassOn('ptolemy grubb', toDayNumber(date))?.grams);
+  };
+
+  test('weighs what the last weigh-in on or before it says', () => {
+    expect(masses('  bodyweight 82 kg on 2026-01-20\n  bodyweight 80 kg on 2026-01-10\n')).toEqual([
+      undefined,
+      80_000,
+      82_000,
+      82_000,
+    ]);
+  });
+
+  test('of a session too, which goes before the definition on its own day', () => {
+    const log = 'session 2026-01-20 Ptolemy Grubb\n  bodyweight 81 kg\n';
+    expect(masses('  bodyweight 80 kg on 2026-01-10\n  bodyweight 79 kg on 2026-01-20\n', log)).toEqual([
+      undefined,
+      80_000,
+      81_000,
+      81_000,
+    ]);
+  });
+
+  test('but not of a group, where nobody knows whose it is', () => {
+    const log = 'session 2026-01-20 Ptolemy Grubb | Wenna Flit\n  bodyweight 81 kg\n';
+    expect(masses('', log)).toEqual([undefined, undefined, undefined, undefined]);
+  });
+
+  test('is told with its day, so that its age can be shown', () => {
+    const practice = createPractice();
+    practice.setFile('a.plim', 'athlete Ptolemy Grubb\n  bodyweight 80 kg on 2026-01-10\n');
+    practice.setFile('b.plim', 'session 2026-02-02 Ptolemy Grubb\n  Push-up: 5\n');
+    const work = new SessionWorks(practice).of(practice.sessionsOf('Ptolemy Grubb')[0]!);
+    expect(work.bodyMass).toEqual({ grams: 80_000, day: toDayNumber('2026-01-10') });
+  });
+});
+
+test('effort and duration are those of each athlete of a group, or one for all', () => {
+  const practice = createPractice();
+  practice.setFile('a.plim', DEFINITIONS);
+  practice.setFile(
+    'b.plim',
+    'session 2026-02-02 Ptolemy Grubb | Wenna Flit\n  Bar Press: 5 @ 60 kg | 5 @ 40 kg\n  effort 7 | 5\n  lasted 50 min\n',
+  );
+  const works = new SessionWorks(practice);
+  const [first, second] = ['Ptolemy Grubb', 'Wenna Flit'].map((name) =>
+    works.of(practice.sessionsOf(name)[0]!),
+  );
+  expect([first!.effort, first!.lasted, first!.total.external]).toEqual([7, 3000, 300_000]);
+  expect([second!.effort, second!.lasted, second!.total.external]).toEqual([5, 3000, 200_000]);
+  // What nobody wrote is not known.
+  practice.setFile('b.plim', 'session 2026-02-02 Ptolemy Grubb\n  Bar Press: 5 @ 60 kg\n');
+  const alone = works.of(practice.sessionsOf('Ptolemy Grubb')[0]!);
+  expect([alone.effort, alone.lasted]).toEqual([undefined, undefined]);
+});
+
+describe('sums follow what they rest on', () => {
+  const CHANGES: [string, string, string][] = [
+    ['the session', 'b.plim', 'session 2026-02-02 Ptolemy Grubb\n  Press Up: 12\n'],
+    ['a weigh-in', 'c.plim', 'athlete Ptolemy Grubb\n  bodyweight 96 kg on 2026-01-02\n'],
+    [
+      'the definition of a movement',
+      'd.plim',
+      'exercise Press Up\n  bodyweight 60%, for the sums of this test\n',
+    ],
+  ];
+  // 10 reps x 50 % x 80 kg = 400 kg; each change makes a fifth more of it: 480.
+  test.each(CHANGES)('%s', (_name, file, text) => {
+    const practice = createPractice();
+    practice.setFile('b.plim', 'session 2026-02-02 Ptolemy Grubb\n  Press Up: 10\n');
+    practice.setFile('c.plim', 'athlete Ptolemy Grubb\n  bodyweight 80 kg on 2026-01-01\n');
+    practice.setFile('d.plim', 'exercise Press Up\n  bodyweight 50%, for the sums of this test\n');
+    const works = new SessionWorks(practice);
+    const body = () => works.of(practice.sessionsOf('Ptolemy Grubb')[0]!).total.body;
+    expect(body()).toBe(400_000);
+    expect(body()).toBe(400_000);
+    practice.setFile(file, text);
+    expect(body()).toBe(480_000);
+  });
+});
+
+test('estimates of one session by several formulas are kept apart', () => {
+  const { works } = sumsOf('  Bar Press: 5 @ 100 kg rpe 10');
+  const work = works.of(works.practice.sessionsOf('Ptolemy Grubb')[0]!);
+  // Epley 100 x 35/30, Brzycki 100 x 36/32 (published table, r = 5).
+  expect(works.maxesOf(work)[0]!.result.value).toBeCloseTo(116.6667, 4);
+  expect(works.maxesOf(work, 'brzycki')[0]!.result.value).toBeCloseTo(112.5, 9);
+  expect(works.maxesOf(work, 'epley')[0]!.result.value).toBeCloseTo(116.6667, 4);
 });

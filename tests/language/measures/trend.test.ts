@@ -2,11 +2,15 @@ import { describe, expect, test } from 'vitest';
 import type { Bound } from '../../../language/src/measures/result.ts';
 import type { SeriesPoint, TimeSeries } from '../../../language/src/measures/series.ts';
 import {
+  computeDetectable,
+  computeGroupError,
+  computeLineTrend,
   computeRetestError,
   computeTrend,
   computeWorthwhile,
   judgeChange,
 } from '../../../language/src/measures/trend.ts';
+import { expectNear } from './expect-near.ts';
 import { dayOf, practiceOf, printWithOmissions } from './practice-of.ts';
 
 const MONDAY = dayOf('2026-03-02');
@@ -156,8 +160,17 @@ describe('a change is called real', () => {
   });
 
   test.each([
-    ['beyond the typical error', point(100), point(101.5), error, '1.5 kg, real: beyond the typical error'],
-    ['downward too', point(100), point(98.5), error, '-1.5 kg, real: beyond the typical error'],
+    ['beyond what chance does', point(100), point(104), error, '4 kg, real: beyond chance'],
+    ['downward too', point(100), point(96), error, '-4 kg, real: beyond chance'],
+    // Of an unchanged athlete 48 of 100 differences are more than one typical error: P(|z| > 1 / √2).
+    [
+      'not by merely exceeding the typical error',
+      point(100),
+      point(103.9),
+      error,
+      '3.9 kg, not called real: chance can do as much',
+    ],
+    ['nor downward', point(100), point(98.5), error, '-1.5 kg, not called real: chance can do as much'],
     ['not within it', point(100), point(101.4), error, '1.4 kg, within the typical error'],
     ['not without a retest', point(100), point(120), undefined, '20 kg, not called real: no retest'],
     ['not where the repeats were equal', point(100), point(120), equal, '20 kg, not called real: no retest'],
@@ -216,5 +229,85 @@ describe('smallest worthwhile change', () => {
 
   test('is none of four athletes, a lower bound not counted', () => {
     expect(worthwhile(sessions([...singles.slice(1), '5 @ 100 kg']))).toBeUndefined();
+  });
+});
+
+describe('the straight line beside a trend', () => {
+  test('with its interval, standard error and points', () => {
+    // Computed for the same eight weekly estimates: slope 0.761905, SE 0.408219, interval -0.236972 to 1.760782.
+    const line = computeLineTrend(weekly([140, 141.5, 141, 143, 144.5, 138, 146, 147]), LATER)!;
+    expectNear(line.value, 0.761905);
+    expectNear(line.spread!.low, -0.236972);
+    expectNear(line.spread!.high, 1.760782);
+    expectNear(line.inputs[1]!.value, 0.408219);
+    expect(line).toMatchObject({ unit: 'kg/week', method: 'least-squares', bound: 'exact', omitted: [] });
+    expect(line.inputs.map(({ label, unit }) => [label, unit])).toEqual([
+      ['points', ''],
+      ['standard error', 'kg/week'],
+    ]);
+    expect(line.inputs[0]!.value).toBe(8);
+  });
+
+  test('of the same points as the trend', () => {
+    const mixed = weekly([100, 500, 102, 103, 104, 105, 106], ['exact', 'at least']);
+    expect(computeLineTrend(mixed, LATER)).toMatchObject({
+      value: 1,
+      omitted: [{ what: '1 point', why: 'lower bounds only' }],
+    });
+    const long = weekly([500, 100, 101, 102], [], 70);
+    expect(computeLineTrend(long, MONDAY + 210)!.inputs[0]!.value).toBe(3);
+    expect(computeLineTrend(long, MONDAY + 210, 52)!.inputs[0]!.value).toBe(4);
+  });
+
+  test('none below three points, or on one day', () => {
+    expect(computeLineTrend(weekly([100, 101]), LATER)).toBeUndefined();
+    expect(computeLineTrend(weekly([100, 101, 102], [], 0), LATER)).toBeUndefined();
+    expect(computeLineTrend(weekly([]), LATER)).toBeUndefined();
+  });
+});
+
+describe('what a test can tell apart', () => {
+  // Computed: tests 100, 110, 120, 95, 130 and 102.5, 110, 117.5, 97.5, 132.5: typical error 1.581139, 1.418062 % of the
+  // mean 111.5; smallest detectable change 4.382693.
+  const PAIRS = [
+    '100 kg, 102.5 kg',
+    '110 kg, 110 kg',
+    '120 kg, 117.5 kg',
+    '95 kg, 97.5 kg',
+    '130 kg, 132.5 kg',
+  ];
+  const groupOf = (pairs: readonly string[]) =>
+    practiceOf(
+      `exercise Bar Press\n  also Loft Press\n${pairs
+        .map(
+          (pair, index) =>
+            `athlete Person ${'ABCDEFG'[index]}x\n  retest Loft Press: ${pair} on 2026-02-01\n`,
+        )
+        .join('')}`,
+    ).practice;
+
+  test('over the practice: typical error, also in percent', () => {
+    const error = computeGroupError(groupOf(PAIRS), 'Bar Press')!;
+    expectNear(error.value, 1.581139);
+    expect(error).toMatchObject({ unit: 'kg', method: 'typical-error', bound: 'exact' });
+    expect(error.inputs[0]).toEqual({ label: 'retests', value: 5, unit: '' });
+    expect(error.inputs[1]).toMatchObject({ label: 'of the mean', unit: '%' });
+    expectNear(error.inputs[1]!.value, 1.418062);
+    const detectable = computeDetectable(error)!;
+    expectNear(detectable.value, 4.382693);
+    expect(detectable).toMatchObject({ unit: 'kg', method: 'minimal-detectable-change' });
+    expect(detectable.inputs).toEqual([{ label: 'typical error', value: error.value, unit: 'kg' }]);
+  });
+
+  test('takes the first two of three', () => {
+    const three = computeGroupError(groupOf(['100 kg, 102.5 kg, 200 kg', ...PAIRS.slice(1)]), 'Bar Press')!;
+    expectNear(three.value, 1.581139);
+  });
+
+  test('is none of four retests, of equal ones, or of another movement', () => {
+    expect(computeGroupError(groupOf(PAIRS.slice(1)), 'Bar Press')).toBeUndefined();
+    expect(computeGroupError(groupOf(Array(5).fill('100 kg, 100 kg')), 'Bar Press')).toBeUndefined();
+    expect(computeGroupError(groupOf(PAIRS), 'Long Hinge')).toBeUndefined();
+    expect(computeDetectable(undefined)).toBeUndefined();
   });
 });

@@ -115,21 +115,28 @@ test('steps by week: none for the first, none for a deload', () => {
   expect([1, 2, 3, 4, 5, 6].map((week) => countWeekSteps(plan, week))).toEqual([0, 1, 1, 2, 3, 3]);
 });
 
-test('sessions before a day, deloads left out, and a week that the plan does not have', () => {
+test('how often a day was done before, deloads left out, also in a week that the plan does not have', () => {
   const { practice } = practiceOf(
     `plan Copper Autumn\n  weeks 3\n  days alternate, 3 a week\n  deload week 2, sets 50%\n${DAYS}`,
   );
   const { entry } = practice.findPlan('Copper Autumn')!;
-  // Day 1 in week 1 twice, in week 2 once, in week 3 twice.
-  const turns = findCourse(practice, entry).turns.filter(({ day }) => day.number === 1);
-  expect(turns.map(({ week, stepsBefore }) => `${week}: ${stepsBefore}`)).toEqual([
-    '1: 0',
-    '1: 1',
-    '2: 1',
-    '3: 2',
-    '3: 3',
+  const [first, second] = entry.days;
+  const count = ({ doneBefore }: ReturnType<typeof findTurn>): string =>
+    `${doneBefore.get(first!) ?? 0} ${doneBefore.get(second!) ?? 0}`;
+  // Week 1: days 1, 2, 1. Week 2: 2, 1, 2, a deload. Week 3: 1, 2, 1.
+  expect(findCourse(practice, entry).turns.map(count)).toEqual([
+    '0 0',
+    '1 0',
+    '1 1',
+    '2 1',
+    '2 1',
+    '2 1',
+    '2 1',
+    '3 1',
+    '3 2',
   ]);
-  expect(findTurn(entry, 9, entry.days[0]!)).toMatchObject({ week: 9, stepsBefore: 7 });
+  // Of weeks 1 to 8 seven are no deload.
+  expect([first!, second!].map((day) => count(findTurn(entry, 9, day)))).toEqual(['7 7', '8 7']);
 });
 
 test('the week at hand, before and after the plan too', () => {

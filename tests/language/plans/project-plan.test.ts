@@ -209,6 +209,24 @@ describe('targets', () => {
     ]);
   });
 
+  test('say that they are a guess, from what, and how wide it is', () => {
+    const { days } = project(
+      `${PLACE}${PERSON}${more}plan Copper Autumn\n  for ${ATHLETE}\n  at Rookery Cellar\n  starts 2026-11-02\n  day 1\n    Bench Press: 5 @ rpe 8\n`,
+    );
+    expect(days[0]!.blocks[0]!.lines[0]!.sets[0]!.load!.result).toMatchObject({
+      method: 'target-load',
+      bound: 'prediction',
+      value: 70,
+      spread: { low: 70, high: 72.5 },
+      inputs: [
+        { label: 'max of Bench Press, estimated 2026-10-20', unit: 'kg' },
+        { label: 'reps', value: 5 },
+        { label: 'rpe', value: 8 },
+        { label: 'before rounding', value: 70 },
+      ],
+    });
+  });
+
   test('move with a step, and a deload takes its share', () => {
     // rpe 9: 6 reps. Lowest Mayhew, 86.33 × (52.2 + 41.9 e^-0.33)/100 = 71.07; highest O’Conner, 86.33/1.15 = 75.07.
     expect(projectLine('Bench Press: 5 @ rpe 8, +0.5 rpe each week', { weeks: 3, more })[2]).toBe(
@@ -219,6 +237,18 @@ describe('targets', () => {
     ).toEqual([
       '5 @ 62.5-65 kg', // 62.65 and 66.13
     ]);
+  });
+
+  test('are of a stated max, where the last estimate is older than 90 days', () => {
+    // From 4 August to 2 November are 90 days.
+    const on = (date: string): string =>
+      projectLine('Bench Press: 5 @ rpe 8', {
+        weeks: 1,
+        explained: true,
+        more: `  max Bench Press: 100 kg on 2026-01-01\nsession ${date} ${ATHLETE}\n  Bench Press: 5 @ 70 kg rpe 8\n`,
+      })[0]!;
+    expect(on('2026-08-04')).toMatch(/of e1RM 86\.3\)$/);
+    expect(on('2026-08-03')).toMatch(/\(rpe 8 of 100\)$/);
   });
 
   test('need an estimate, and few enough in reserve', () => {
@@ -276,6 +306,88 @@ describe('steps', () => {
     ['never below one rep', 'Push-up: 3, -1 rep each week', ['3', '2', '1', '1', '1', '1']],
   ])('%s', (_name, line, expected) => {
     expect(projectLine(line, DELOAD)).toEqual(expected);
+  });
+});
+
+describe('a step each session', () => {
+  /** Two days that take turns, three a week: `1.1 60`. */
+  const loads = (first: string, second: string, more = ''): string[] =>
+    project(
+      `${PLACE}${PERSON}
+plan Copper Autumn
+  for ${ATHLETE}
+  at Rookery Cellar
+  starts 2026-11-02
+  weeks 3
+  days alternate, 3 a week
+${more}  day 1
+    ${first}
+  day 2
+    ${second}
+`,
+    ).days.map(({ blocks }) => printSets(blocks[0]!.lines[0]!).split('@ ')[1]!);
+
+  const line = 'Back Squat: 3x5 @ 60 kg, +2.5 kg each session';
+
+  test('goes on from day to day, where both write the very same line', () => {
+    expect(loads(line, line)).toEqual(
+      ['60', '62.5', '65', '67.5', '70', '72.5', '75', '77.5', '80'].map((load) => `${load} kg`),
+    );
+    expect(loads(line, `A1 ${line.toLowerCase()}`)[8]).toBe('80 kg');
+  });
+
+  test('waits in a deload, at the session before it', () => {
+    expect(loads(line, line, '  deload week 2, sets 50%\n')).toEqual(
+      ['60', '62.5', '65', '65', '65', '65', '67.5', '70', '72.5'].map((load) => `${load} kg`),
+    );
+  });
+
+  test('is each day’s own, where they differ', () => {
+    // Day 1 comes first, third, fifth, …; day 2 in between.
+    expect(loads(line, line.replace('3x5', '3x3'))).toEqual(
+      ['60', '60', '62.5', '62.5', '65', '65', '67.5', '67.5', '70'].map((load) => `${load} kg`),
+    );
+  });
+});
+
+describe('drops', () => {
+  test('go with their set, as far as its bound lets it', () => {
+    expect(projectLine('Dumbbell Curl: 10 @ 2x12 kg drop 8 @ 2x8 kg, +2 kg each week to 16', DELOAD)).toEqual(
+      [
+        '10 @ 2x12 kg drop 8 @ 2x8 kg',
+        '10 @ 2x14 kg drop 8 @ 2x10 kg',
+        '10 @ 2x16 kg drop 8 @ 2x12 kg',
+        '10 @ 2x14 kg drop 8 @ 2x10 kg', // 90 % of 16 = 14.4, of 12 = 10.8 → 10 is 0.8 off, 12 is 1.2
+        '10 @ 2x16 kg drop 8 @ 2x12 kg',
+        '10 @ 2x16 kg drop 8 @ 2x12 kg',
+      ],
+    );
+    expect(
+      projectLine('Dumbbell Curl: 10 @ 2x12 kg drop 8 @ 2x8 kg, +1 rep each week to 12', { weeks: 4 }),
+    ).toEqual(
+      ['10|8', '11|9', '12|10', '12|10'].map((reps) => {
+        const [first, second] = reps.split('|');
+        return `${first} @ 2x12 kg drop ${second} @ 2x8 kg`;
+      }),
+    );
+  });
+
+  test('are loaded as sets are', () => {
+    // 75 % of 105 = 78.75 → 80, 55 % = 57.75 → 57.5; 20 % off 78.75 = 63; 46 → 45; the drop’s range is a range.
+    expect(
+      [
+        'Back Squat: 5 @ 75% drop 8 @ 55%',
+        'Back Squat: 5 @ 75% drop 8 @ -20%',
+        'Back Squat: 8 @ 60 kg drop 8-10 @ 46 kg',
+      ].map((line) => projectLine(line, { weeks: 1, explained: true })[0]),
+    ).toEqual([
+      '5 @ 80 kg drop 8 @ 57.5 kg (75 % of 105 = 78.75, 55 % of 105 = 57.75)',
+      '5 @ 80 kg drop 8 @ 62.5 kg (75 % of 105 = 78.75, 20 % off the top set = 63)',
+      '8 @ 60 kg drop 8-10 @ 45 kg (46)',
+    ]);
+    expect(projectLine('Hip Thrust: 5 @ 80 kg drop 8 @ 50%', { weeks: 1, explained: true })).toEqual([
+      '5 @ 80 kg drop 8 @ 50% (no max of Hip Thrust is known on that day)',
+    ]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { roundToPlace } from '../../../language/src/plans/round-to-place.ts';
+import { roundToPlace, roundUpToPlace } from '../../../language/src/plans/round-to-place.ts';
 import { toGrams } from '../../../language/src/units/mass.ts';
 import { practiceOf } from '../measures/practice-of.ts';
 
@@ -46,4 +46,59 @@ describe('what is loaded for a wanted load', () => {
   ] as const)('%s %s of %s at %s: %s', (amount, unit, movement, place, expected) => {
     expect(round(amount, unit, movement, place)).toBe(expected);
   });
+});
+
+describe('in the place of a written load', () => {
+  const { practice: mixed } = practiceOf(`place Two Racks
+  dumbbells 5-50 by 5 lb
+  kettlebells 8, 12, 16, 24 kg
+place Both Kinds
+  dumbbells 5-30 by 2.5 kg
+  kettlebells 8, 12, 16, 24 kg
+place Iron Pounds
+  dumbbells 5-50 by 5 lb
+exercise Turnip Hoist
+  needs kettlebell
+`);
+  const load = (amount: number, unit: 'kg' | 'lb', place: string, written?: number, other = unit): string => {
+    const like = written === undefined ? undefined : { grams: toGrams(written, other), written, unit: other };
+    const { mass } = roundToPlace(
+      toGrams(amount, unit),
+      unit,
+      mixed.findMovement('Turnip Hoist'),
+      mixed.findPlace(place)?.entry,
+      like,
+    );
+    return `${mass.written} ${mass.unit}`;
+  };
+
+  test.each([
+    ['a kettlebell in kilograms by one, not by a dumbbell in pounds', 13.6, 'kg', 'Two Racks', 16, '12 kg'],
+    ['a dumbbell in pounds by one', 27, 'lb', 'Two Racks', 30, '25 lb'],
+    ['a weight that only dumbbells have, by one', 17, 'kg', 'Both Kinds', 17.5, '17.5 kg'],
+    ['a weight that only kettlebells have, by one', 18, 'kg', 'Both Kinds', 16, '16 kg'],
+    ['one that both have, by either', 22, 'kg', 'Both Kinds', 7.5, '22.5 kg'],
+    ['one that nothing has, by its own kind in its unit', 13, 'kg', 'Two Racks', 14, '12 kg'],
+    ['kilograms where there are only pounds', 13.6, 'kg', 'Iron Pounds', 16, '30 lb'],
+    ['a percentage, by the movement’s own kind', 13.6, 'kg', 'Two Racks', undefined, '12 kg'],
+  ] as const)('%s', (_name, amount, unit, place, written, expected) => {
+    expect(load(amount, unit, place, written)).toBe(expected);
+  });
+});
+
+test.each([
+  [81.6, 'kg', 'Back Squat', 'Metric Cellar', '82.5 kg'],
+  [61.2, 'kg', 'Back Squat', 'Metric Cellar', '62.5 kg'],
+  [62.5, 'kg', 'Back Squat', 'Metric Cellar', '62.5 kg'],
+  [200, 'kg', 'Back Squat', 'Metric Cellar', '137.5 kg'],
+  [61.2, 'kg', 'Back Squat', 'Bare Cellar', '62.5 kg'],
+  [135, 'lb', 'Back Squat', 'Bare Cellar', '135 lb'],
+] as const)('no less than %s %s of %s at %s: %s', (amount, unit, movement, place, expected) => {
+  const { mass } = roundUpToPlace(
+    toGrams(amount, unit),
+    unit,
+    practice.findMovement(movement),
+    practice.findPlace(place)?.entry,
+  );
+  expect(`${mass.written} ${mass.unit}`).toBe(expected);
 });

@@ -5,7 +5,7 @@ import { createEntryReader } from '../../../language/src/reading/read-entry.ts';
 import { readFile } from '../../../language/src/reading/read-file.ts';
 import { createSyntaxServices } from '../../../language/src/syntax/syntax-services.ts';
 
-const reader = createEntryReader(createSyntaxServices());
+const reader = createEntryReader(createSyntaxServices);
 
 /** The entries of a file that names no unit. */
 export function readEntries(text: string): readonly Entry[] {

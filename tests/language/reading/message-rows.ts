@@ -104,8 +104,6 @@ session: Back Squat: 5 @ 24&
 session: Back Squat: 5 @ 20-
     2:21 Expected a load such as 100 kg after "-" [syntax]
 session: Back Squat: 5 @ 75% of
-    2:19 75% is for plans: write the load that was used, or ? [for-plans]
-      → Write ?: Back Squat: 5 @ ?
     2:23 Expected a movement or bw such as 75% of Back Squat after of [syntax]
 session: Back Squat: 5 @ 2x75%
     2:19 Not all of 2x75% can be read: a percentage stands alone [syntax]
@@ -118,9 +116,11 @@ session: Back Squat: 5 @ 2x20 kg left 22 kg right
 session: Back Squat: 5 @ 100 kg @ 90 kg
     2:26 @ does not fit after kg: expected sets such as 3x5 @ 85 kg [syntax]
 session: Back Squat: 5 100 kg
-    2:17 Write @ before a load, or a comma before the next set: 5 and 100 stand side by side [syntax]
+    2:15 Write 5 @ 100 kg: an @ stands before the load [syntax]
+      → Write 5 @ 100 kg: Back Squat: 5 @ 100 kg
 session: Back Squat: 5 @ 100 kg tempo 3-1-X-0
-    2:26 Put a comma before tempo [syntax]
+    2:15 Put a comma before tempo [syntax]
+      → Write 5 @ 100 kg, tempo 3-1-X-0: Back Squat: 5 @ 100 kg, tempo 3-1-X-0
 session: Back Squat: 5 @ 100 kg drop
     2:26 A drop writes its reps and its own load, such as drop 8 @ 14 kg [missing-load]
 session: Back Squat: 5 @ 100 kg drop 8
@@ -254,15 +254,19 @@ session: Run: 400 m in 2 km
     2:17 2 km is a distance: a time is written such as 1:30 or 45 s [unclear-time]
 session: Row: 3x
     2:9 x does not fit after 3: expected sets such as 3x5 @ 85 kg [syntax]
+session: Row: 5 rpe 8 100 kg
+    2:16 Write @ before a load, or a comma before the next set: 8 and 100 stand side by side [syntax]
 # Items
 session: Row: 5, slowly
     2:11 "slowly" is no set and no tempo, rest, setting or pain: write it as a setting, or as a note on a line with > [unknown-item]
       → Write setting slowly: Row: 5, setting slowly
+      → Write it as a note below: Row: 5 ⏎     > slowly
 session: Row: 5, $
     2:11 "$" is no set and no tempo, rest, setting or pain: write it as a setting, or as a note on a line with > [unknown-item]
       → Write setting $: Row: 5, setting $
 session: Row: 5 slowly
-    2:10 slowly does not fit after 5: expected sets such as 3x5 @ 85 kg [syntax]
+    2:8 "slowly" is no part of a set: write it as a note on a line with > [unknown-item]
+      → Write it as a note below: Row: 5 ⏎     > slowly
 session: Row: 5, tempo
     2:11 Expected a tempo such as 3-1-X-0 after tempo [tempo-form]
 session: Row: 5, tempo 31X0
@@ -483,6 +487,12 @@ session: Row: 8 | 9
     2:3 A | separates the athletes of a group, and this session has one athlete: sets are separated by commas [cell-count]
 file: session 2026-11-17 Nell | Tibor | Bev / Row: 8 | 9
     2:1 2 values between | for 3 athletes: write one for all, or one for each [cell-count]
+session: B circuit, 3 rounds /   Push-up: 10 / Plank: 45 s
+    4:3 Plank counts in each of the 3 rounds above: write a line such as C straight before it, or indent it like the others [joins-rounds]
+      → Begin C straight here: C straight ⏎   Plank: 45 s
+session: circuit, 3 rounds /   Push-up: 10 /   time 2:00, ?, ? /   Plank: 45 s
+    5:5 Plank counts in each of the 3 rounds above: write a line such as straight before it, or put it above the times [joins-rounds]
+      → Begin straight here: straight ⏎     Plank: 45 s
 # Sessions
 file: session
     1:1 Expected a date after session, such as 2026-11-17 [missing-value]
@@ -614,6 +624,12 @@ plan: deload week 6, 50%
     2:18 50 does not fit after ",": expected week 6, sets 50%, load 90% [syntax]
 plan: deload week 6, sets 50
     2:23 Expected a % sign after 50 [syntax]
+plan: day 1.5 Push
+    2:3 day 1.5 Push: only whole numbers count here [out-of-range]
+plan: week 1.5 Row: 5
+    2:3 week 1.5: only whole numbers count here [out-of-range]
+plan: Row: 5, +1 rep each week, after 2.5 misses -10%
+    2:29 2.5 misses: only whole numbers count here [out-of-range]
 plan: days
     2:3 Expected days such as Mon, Wed, Fri, or alternate, 3 a week [missing-value]
 plan: days alternate

@@ -60,6 +60,7 @@ describe('definitions', () => {
 });
 
 describe('sessions', () => {
+  const nell = 'athlete Nell\n  bodyweight 60 kg on 2026-11-01\n';
   const session =
     'session 2026-11-17 Ann Vell\n  A straight, rest 2:00\n    Back Squat: 3x5 @ 60 kg\n  effort 6\n';
 
@@ -73,6 +74,52 @@ describe('sessions', () => {
         '  effort 6 → 7',
         '  + lasted 50 min',
         '  Back Squat: 3x5 @ 60 kg → 62.5 kg',
+        // 15 x 2.5 kg
+        '  since HEAD: +38 kg',
+      ],
+    ],
+    [
+      'what that comes to, body mass of the day and all',
+      `athlete Ann Vell\n  bodyweight 60 kg on 2026-11-01\n${session}`,
+      `athlete Ann Vell\n  bodyweight 60 kg on 2026-11-01\n${session.replace('  effort', '    Push-up: 10\n    Farmer Carry: 30 m @ 2x20 kg\n  effort')}`,
+      [
+        'session 2026-11-17 Ann Vell',
+        '  + Push-up: 10',
+        '  + Farmer Carry: 30 m @ 2x20 kg',
+        // 69 % of 60 kg, ten times
+        '  since HEAD: +2 sets, +414 kg',
+      ],
+    ],
+    [
+      'a group, each of its athletes',
+      'session 2026-11-17 Ann Vell | Bev Stromm\n  Back Squat: 5 @ 60 kg | 5 @ 40 kg\n',
+      'session 2026-11-17 Ann Vell | Bev Stromm\n  Back Squat: 5 @ 60 kg | 2x5 @ 40 kg\n',
+      [
+        'session 2026-11-17 Ann Vell | Bev Stromm',
+        '  Back Squat: Bev Stromm 5 → 2x5 @ 40 kg',
+        '  since HEAD, Bev Stromm: +1 set, +200 kg',
+      ],
+    ],
+    [
+      'what is not known is said',
+      session,
+      session.replace('3x5 @ 60 kg', '4x5 @ 60 kg, 5 @ ?'),
+      [
+        'session 2026-11-17 Ann Vell',
+        '  Back Squat: 3x5 @ 60 kg → 4x5 @ 60 kg, 5 @ ?',
+        '  since HEAD: +2 sets, +300 kg where loads are known',
+      ],
+    ],
+    [
+      'a renamed movement weighs what it weighed',
+      `${hoist}  bodyweight 50%, kitchen scales\n${nell}session 2026-11-17 Nell\n  Turnip Hoist: 8\n`,
+      `${hoist.replace('Hoist', 'Clean')}  bodyweight 50%, kitchen scales\n${nell}session 2026-11-17 Nell\n  Turnip Clean: 9\n`,
+      [
+        'exercise Turnip Clean, before Turnip Hoist',
+        'session 2026-11-17 Nell',
+        '  Turnip Clean: 8 → 9',
+        // Half of 60 kg, once.
+        '  since HEAD: +30 kg',
       ],
     ],
     [

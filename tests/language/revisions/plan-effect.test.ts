@@ -110,3 +110,12 @@ test('each athlete of a plan has her own', () => {
     ['Ann Vell', 175],
   ]);
 });
+
+test('a movement that was renamed is meant by its drops too', () => {
+  const text = (name: string, dips: string): string =>
+    `exercise ${name}\n  pattern hinge\n  muscles glutes\n\nathlete Quill Harrow\n  max ${name}: 100 kg on 2026-01-01\n\nplan Ebb\n  for Quill Harrow\n  weeks 1\n  day 1\n    Back Squat: 5 @ 60 kg drop 8 @ 50% of ${name}\n    Dip: ${dips}\n`;
+  const { sets, volume } = effectOf(text('Turnip Hoist', '3x8'), text('Turnip Clean', '4x8'));
+  expect(sets.value).toBe(1);
+  // 5 x 60 and 8 x 50 kg on both sides; of a dip without a weigh-in only the reps are known.
+  expect(volume).toMatchObject({ value: 0, inputs: [{ value: 700 }, { value: 700 }, { value: 1 }] });
+});

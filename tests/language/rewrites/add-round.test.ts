@@ -1,6 +1,6 @@
-import { addRoundWithRep, addSameRound } from '@plimsoll/language/rewrites/add-round';
+import { addPlannedRound, addRoundWithRep, addSameRound } from '@plimsoll/language/rewrites/add-round';
 import type { Rewriter } from '@plimsoll/language/rewrites/rewrite';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { listErrors, rewriteLog, sumSessions } from '../support/apply-rewrite.ts';
 
 const HEAD = 'session 2026-11-17 Nell Fenwick\n';
@@ -86,4 +86,42 @@ test('the total grows by what the round adds', () => {
     return sumSessions({ 'log.plim': log })[0]![1].reps;
   });
   expect(reps).toEqual([24, 32, 33]);
+});
+
+describe('as planned', () => {
+  const PLAN = `plan Brass Almanac
+  weeks 4
+  day 1
+    B circuit, 3 rounds
+      One-Arm Row: 10/side @ 20 kg
+      Push-up: 12, +1 rep each week
+      Plank: 40 s
+  day 2
+    B circuit, 3 rounds
+      Push-up: 8-12
+`;
+  const asked = (lines: string, week = 2, day = 1): string | undefined => {
+    const header = `session 2026-11-17 Nell Fenwick, Brass Almanac week ${week} day ${day}\n`;
+    const log = `${header}  B cir<|>cuit, 3 rounds\n${lines}`;
+    return rewriteLog(addPlannedRound, { 'log.plim': log, 'plan.plim': PLAN })?.slice(header.length);
+  };
+
+  test('each line gets what the plan asks in that week, at the load of the last round', () => {
+    const done =
+      '    One-Arm Row: 10/side, 9/side, 8/side @ 20 kg\n    Push-up: 13, 12, 10\n    Plank: 40 s\n';
+    expect(asked(done)).toBe(
+      '  B circuit, 4 rounds\n    One-Arm Row: 10/side, 9/side, 8/side, 10/side @ 20 kg\n    Push-up: 13, 12, 10, 13\n    Plank: 40 s\n',
+    );
+  });
+
+  test.each([
+    ['all went as planned: a round like the last says it', '    Push-up: 13\n    Plank: 40 s\n', 2, 1],
+    ['the plan asks for a range', '    Push-up: 10\n', 1, 2],
+    ['a line is not planned', '    Push-up: 13, 12, 10\n    Dip: 5\n', 2, 1],
+    ['the plan has no such day', '    Push-up: 10\n', 1, 3],
+  ])('not offered where %s', (_name, lines, week, day) => {
+    expect(asked(lines, week, day)).toBeUndefined();
+  });
+
+  test('not offered without a plan', () => expect(at(addPlannedRound, BLOCK)).toBeUndefined());
 });

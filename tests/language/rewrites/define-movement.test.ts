@@ -33,3 +33,23 @@ exercise Marsh Dumbbell Curl
 
 test('not offered for a movement that is known', () =>
   expect(applyRewrite(defineMovement, 'session 2026-11-17\n  Push-<|>up: 5\n')).toBeUndefined());
+
+test.each([
+  ['a line of an athlete', 'athlete Nell Fenwick\n  max Harbour Wo<|>bble: 40 kg on 2026-09-01\n'],
+  ['a movement to go back to', 'exercise Marsh Pull\n  easier Harbour <|>Wobble\n'],
+  ['a movement left out', 'session 2026-11-17\n  Push-up: 5, instead of Harbour <|>Wobble\n'],
+  ['what is avoided', 'athlete Nell Fenwick\n  avoid Harbour <|>Wobble\n'],
+])('is offered for %s', (_name, log) => {
+  expect(applyRewrite(defineMovement, log)?.title).toBe('Define Harbour Wobble from a template');
+});
+
+test('of two on a line it is the one at the cursor', () => {
+  const log = 'session 2026-11-17\n  Marsh Hop: 5, instead of Harbour Wob<|>ble\n';
+  expect(applyRewrite(defineMovement, log)?.title).toBe('Define Harbour Wobble from a template');
+  expect(applyRewrite(defineMovement, log.replace('<|>', '').replace('Hop', 'Hop<|>'))?.title).toBe(
+    'Define Marsh Hop from a template',
+  );
+});
+
+test('not offered for a pattern', () =>
+  expect(applyRewrite(defineMovement, 'athlete Nell Fenwick\n  avoid vertical <|>push\n')).toBeUndefined());

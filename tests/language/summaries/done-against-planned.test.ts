@@ -32,16 +32,26 @@ const PAIR = ['B superset, 3 rounds', '  Split Squat: 8/side @ 2x10 kg', '  Dip:
 // The plan asks for 5 + 3 + 3 sets.
 test.each<[string, string[], RegExp]>([
   ['all of it', [...SQUAT, ...PAIR], /^done 11 of 11 planned sets · /],
-  ['a set less', ['A straight', '  Back Squat: 4x3 @ 60 kg', ...PAIR], /^done 10 of 11 planned sets · /],
+  // 15 x 60 and 3 x 16 x 20 kg are planned, 1 860 kg; 180 kg are not done, or 960, or 720 of them with the goblet.
+  [
+    'a set less',
+    ['A straight', '  Back Squat: 4x3 @ 60 kg', ...PAIR],
+    /^done 10 of 11 planned sets, 90 % of the planned volume · /,
+  ],
+  [
+    'as many sets, fewer reps',
+    ['A straight', '  Back Squat: 3, 3, 3, 3, 2 @ 60 kg', ...PAIR],
+    /, 97 % of the planned volume · /,
+  ],
   [
     'one left out',
     [...SQUAT, 'B straight', '  Dip: 3x8'],
-    /^done 8 of 11 planned sets, Split Squat left out · /,
+    /^done 8 of 11 planned sets, 48 % of the planned volume, Split Squat left out · /,
   ],
   [
     'one swapped',
     [...SQUAT, 'B superset, 3 rounds', '  Goblet Squat: 8 @ 10 kg, instead of Split Squat', '  Dip: 8'],
-    /^done 11 of 11 planned sets, Split Squat swapped · /,
+    /^done 11 of 11 planned sets, 61 % of the planned volume, Split Squat swapped · /,
   ],
   [
     'more than asked for',
@@ -61,8 +71,20 @@ test('a session without a plan says its sets', () => {
 test('the report has it too, with how it was made', () => {
   const { works } = open([...SQUAT, 'B straight', '  Dip: 3x8']);
   const [session] = makeReport(works, { ...OPTIONS, today: '2026-11-02' }).athletes[0]!.weeks[0]!.sessions;
-  expect(session!.text).toMatch(/^done 8 of 11 planned sets, Split Squat left out/);
-  const adherence = session!.numbers.find(({ method }) => method === 'adherence');
+  expect(session!.text).toMatch(
+    /^done 8 of 11 planned sets, 48 % of the planned volume, Split Squat left out/,
+  );
+  const [adherence, volume] = session!.numbers.filter(({ method }) => method === 'adherence');
   expect(adherence).toMatchObject({ unit: '%', omitted: [{ what: 'Split Squat', why: 'none of 3 sets' }] });
   expect(adherence!.value).toBeCloseTo((8 / 11) * 100, 10);
+  expect(volume).toMatchObject({
+    inputs: [
+      { label: 'done', value: 900, unit: 'kg' },
+      { label: 'planned', value: 1860, unit: 'kg' },
+    ],
+    omitted: [{ what: 'Dip', why: 'no kilograms are planned, or they are not known' }],
+  });
+  expect(session!.plan.map(({ of, text }) => `${of}: ${text}`)).toEqual([
+    'plan B superset: Split Squat left out',
+  ]);
 });

@@ -125,3 +125,19 @@ test('long lists are counted', () => {
     'hard sets: glutes 1, quadriceps 1, hamstrings 0.5 · without Heave a, Heave b, Heave c, 5 more',
   );
 });
+
+// What a test gave in reps or time stands beside the records, held against the best before.
+test('results of tests, with what explains them', () => {
+  const { week } = reportOf(
+    'session 2026-02-02 Ivo Fennimore\n  test Plank: 75 s\n',
+    'session 2026-02-09 Ivo Fennimore\n  test Plank: 60 s, 90 s\n  test Push-up: 41\n',
+  );
+  expect(printBalance(week)).toContain(
+    'tests: Plank 1:30 (before 1:15 on 2026-02-02), best so far, Push-up 41 reps',
+  );
+  const { numbers } = week.balance.find(({ of }) => of === 'tests')!;
+  expect(numbers.map(({ of, value, unit, title }) => [of, value, unit, title])).toEqual([
+    ['Plank', 90, 's', 'Best result of a test'],
+    ['Push-up', 41, 'reps', 'Best result of a test'],
+  ]);
+});

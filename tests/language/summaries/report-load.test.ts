@@ -49,12 +49,13 @@ function factsOf(text: string, startDay: IsoDate, today: IsoDate): string[] {
 
 describe('load over time', () => {
   test('of seven weeks', () => {
+    // The retest's typical error is 1 / √2 = 0.71 kg, and chance alone makes up to 2.77 times as much, 1.96 kg.
     // Volume of a week 100 + week, and 400 of the circuit: +1 a week. 400 kg in 2:00, 1:55 … are 200, 208.70, 218.18,
     // 228.57, 240, 252.63, 266.67 kg/min. 300 AU on one day of seven: monotony 0.378 and strain 113.4.
     expect(factsOf(writeWeeks(7), '2026-04-13', '2026-04-20')).toEqual([
       'load: 300 AU · monotony 0.4 · strain 113',
       'state: 6 days since the last session · acute to chronic 0.36, no injury predictor · fitness less fatigue rising over 7 days',
-      'lifts: Bar Press +1 kg a week (1), rising, last test +1 kg, real: beyond the typical error',
+      'lifts: Bar Press +1 kg a week (1), rising, last test +1 kg, not called real: chance can do as much',
       'circuits: Bar Press +11 kg/min a week (10 to 13), rising',
       'totals: Volume +1 kg a week (1), rising · Body mass -0.5 kg a week, no verdict from 2 of 6 points',
     ]);
@@ -93,6 +94,10 @@ test('the report carries the numbers with their formula and source', () => {
   const numbers = athlete!.weeks[0]!.load.flatMap((fact) => fact.numbers);
   expect(numbers.map(({ title }) => title)).toEqual(
     expect.arrayContaining(['Weekly load', 'Monotony', 'Strain', 'Acute to chronic load', 'Trend']),
+  );
+  // What the text has no room for: the straight line, and what a retest can tell apart.
+  expect(numbers.map(({ method }) => method)).toEqual(
+    expect.arrayContaining(['least-squares', 'retest-error', 'minimal-detectable-change', 'real-change']),
   );
   expect(numbers.every(({ formula, source }) => formula !== '' && source !== '')).toBe(true);
   expect(JSON.stringify(numbers)).not.toContain('null');

@@ -23,7 +23,8 @@ export function printProblems(lines: readonly string[], model: FileModel): strin
     const { problem } = placed;
     const place = `${lineOf(placed) + 1}:${problem.span.start + 1}`;
     const fixes = (problem.fixes ?? []).map(
-      (fix) => ` → ${fix.title}: ${applyEdits(lines, placed.entryLine, fix.edits).join(' ⏎ ')}`,
+      (fix) =>
+        ` → ${fix.title}: ${applyEdits(lines, placed.entryLine, fix.edits).join(' ⏎ ').replace(/\n+/g, ' ⏎ ')}`,
     );
     return `${place} ${problem.message} [${problem.code}]${fixes.join('')}`;
   });

@@ -4,7 +4,7 @@ import { type ReadFile, readFile } from '@plimsoll/language/reading/read-file';
 import { createSyntaxServices } from '@plimsoll/language/syntax/syntax-services';
 
 /** One reader for all tests: building the parser is the dear part. */
-export const entryReader = createEntryReader(createSyntaxServices());
+export const entryReader = createEntryReader(createSyntaxServices);
 
 /** Reads a text as a file of its own, or again after a change with the reading before it. */
 export function readWhole(text: string, previous?: ReadFile): ReadFile {

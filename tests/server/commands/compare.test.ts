@@ -1,4 +1,5 @@
-import { chmodSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { GitFolder } from '../support/git-folder.ts';
@@ -197,6 +198,29 @@ describe('in a repository', () => {
     folder.write({ 'plans/ebb.plim': heavier });
     expect((await folder.run(['compare'])).out).toBe(changed);
     expect(existsSync(join(folder.path, 'sprung'))).toBe(false);
+  });
+
+  test('git is asked for objects alone, with its hooks, file watcher and transports set aside', async () => {
+    const real = execFileSync('sh', ['-c', 'command -v git'], { encoding: 'utf8' }).trim();
+    const asked = join(folder.path, 'asked');
+    const own = join(folder.path, 'bin');
+    folder.write({
+      'bin/git': `#!/bin/sh\necho "$GIT_NO_LAZY_FETCH $GIT_TERMINAL_PROMPT $GIT_OPTIONAL_LOCKS $*" >> "${asked}"\nexec "${real}" "$@"\n`,
+    });
+    chmodSync(join(own, 'git'), 0o755);
+    const { PATH } = process.env;
+    process.env.PATH = `${own}:${PATH}`;
+    try {
+      expect((await folder.run(['compare', 'HEAD', 'plans'])).code).toBe(0);
+    } finally {
+      process.env.PATH = PATH;
+    }
+    const lines = readFileSync(asked, 'utf8').trim().split('\n');
+    const set =
+      '1 0 0 --no-pager -c core.hooksPath=/dev/null -c core.fsmonitor=false -c protocol.allow=never ';
+    expect(lines.filter((line) => !line.startsWith(set))).toEqual([]);
+    const verbs = lines.map((line) => line.slice(set.length).split(' ')[0]);
+    expect([...new Set(verbs)].sort()).toEqual(['cat-file', 'ls-tree', 'rev-parse']);
   });
 
   test.each([

@@ -35,25 +35,18 @@ test.each([
     session('  Bakc Sq<|>uat: 5 @ 60 kg'),
     [
       'Write Back Squat →   Back Squat: 5 @ 60 kg',
-      'Define exercise Bakc Squat → exercise Bakc Squat',
       'Ignore unknown-movement on this line →   Bakc Squat: 5 @ 60 kg  # ignore unknown-movement',
     ],
   ],
   [
     'a comment that is there already',
     session('  Harbour <|>Hop: 5  # his own'),
-    [
-      'Define exercise Harbour Hop → exercise Harbour Hop',
-      'Ignore unknown-movement on this line →   Harbour Hop: 5  # ignore unknown-movement # his own',
-    ],
+    ['Ignore unknown-movement on this line →   Harbour Hop: 5  # ignore unknown-movement # his own'],
   ],
   [
     'another code that is ignored already',
     session('  Harbour <|>Hop: 5  # ignore to-avoid'),
-    [
-      'Define exercise Harbour Hop → exercise Harbour Hop',
-      'Ignore unknown-movement on this line →   Harbour Hop: 5  # ignore unknown-movement, to-avoid',
-    ],
+    ['Ignore unknown-movement on this line →   Harbour Hop: 5  # ignore unknown-movement, to-avoid'],
   ],
   ['an error, which nobody may ignore', session('  Back Squat: 5 <|>@'), []],
   ['a line without a problem', session('  Back Sq<|>uat: 5 @ 60 kg'), []],

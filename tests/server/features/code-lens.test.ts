@@ -1,4 +1,5 @@
-import { provideCodeLenses } from '@plimsoll/server/features/code-lens';
+import { provideCodeLenses, resolveCodeLens } from '@plimsoll/server/features/code-lens';
+import type { FeatureContext } from '@plimsoll/server/features/context';
 import { provideExplanation } from '@plimsoll/server/features/explain';
 import type { ExplainParams } from '@plimsoll/server/messages';
 import { expect, test } from 'vitest';
@@ -11,9 +12,13 @@ session 2026-11-03 Ann Vell
     Back Squat: 5 @ 60 kg rpe 8
 `;
 
+/** As an editor shows them: what it lacks it asks for. */
+const listShown = (context: FeatureContext) =>
+  provideCodeLenses(context, 'a.plim').map((lens) => (lens.command ? lens : resolveCodeLens(context, lens)));
+
 test('each lens carries what its explanation is asked with', () => {
   const context = createContext({ 'a.plim': text });
-  const lenses = provideCodeLenses(context, 'a.plim');
+  const lenses = listShown(context);
   expect(lenses.map(({ range }) => range.start.line)).toEqual([2, 3, 4]);
   for (const { command } of lenses) {
     expect(command!.command).toBe('plimsoll.explain');
@@ -23,7 +28,7 @@ test('each lens carries what its explanation is asked with', () => {
 });
 
 test('until all files are read, what needs history shows as loading', () => {
-  const titles = provideCodeLenses(createContext({ 'a.plim': text }, { complete: false }), 'a.plim').map(
+  const titles = listShown(createContext({ 'a.plim': text }, { complete: false })).map(
     ({ command }) => command!.title,
   );
   expect(titles[0]).toContain('history loading…');
@@ -35,4 +40,19 @@ test('a lens that is no longer there has no explanation', () => {
   const start = { line: 2, character: 0 };
   const params = { uri: 'a.plim', range: { start, end: start }, id: 'line' };
   expect(provideExplanation(context, 'a.plim', params)).toBeUndefined();
+});
+
+test('a lens gets its words when they are asked for, and none once the text has no such lens', () => {
+  const context = createContext({ 'a.plim': text });
+  const [, , line] = provideCodeLenses(context, 'a.plim');
+  expect(line!.command).toBeUndefined();
+  expect(resolveCodeLens(context, line!).command!.title).toMatch(/^e1RM /);
+  context.practice.setFile('a.plim', text.replace(' @ 60 kg', ''));
+  expect(resolveCodeLens(context, line!).command!.title).toBe('');
+});
+
+test('of two lenses over one line each has its own words', () => {
+  const both = text.replace('5 @ 60 kg rpe 8', '5 @ 60 kg rpe 8, 5 @ 2x20 kg rpe 8');
+  const titles = listShown(createContext({ 'a.plim': both })).map(({ command }) => command!.title);
+  expect(titles.slice(2).map((title) => / from set (\d)/.exec(title)?.[1])).toEqual(['1', '2']);
 });

@@ -132,12 +132,21 @@ describe('a load', () => {
     const plan = (line: string) => `plan Tide\n  for Quill Harrow\n  day 1\n    ${line}\n`;
     expect(hover(plan('Back Squat: 5 @ <|>70-75% of Front Squat'))).toBe(
       [
-        '70 to 75 % of the max of Front Squat that is valid on the day\n',
+        '70 to 75 % of the max of Front Squat that is valid on the day  ',
+        // Epley: 30 x (1 / 0.75 - 1) = 10.
+        'Reps to failure: NSCA chart 10 (75 %), Epley 10\n',
         '| Week | Back Squat |',
         '| --- | --- |',
         '| 1 | 5 @ 70-75% of Front Squat (no max of Front Squat is known on that day) |',
       ].join('\n'),
     );
+    // Epley: 30 x (1 / 0.86 - 1) = 4.9; the row above 86 % is that of 5 reps.
+    expect(hover(plan('Back Squat: 5 @ <|>86%'))).toContain(
+      'Reps to failure: NSCA chart 5 (87 %), Epley 4.9',
+    );
+    // 30 x (1 / 0.67 - 1) = 14.8, below the chart; at 50 % 30 reps are no strength to speak of.
+    expect(hover(plan('Back Squat: 5 @ <|>67%'))).toContain('Reps to failure: Epley 14.8');
+    expect(hover(plan('Back Squat: 5 @ <|>50%'))).not.toContain('Reps to failure');
     expect(hover(plan('Back Squat: 5 @ <|>rpe 8'))).toContain('the set ends at RPE 8');
   });
 });
@@ -170,8 +179,8 @@ describe('an amount', () => {
     expect(hover(session(`Split Squat: ${amount}`))).toBe(expected);
   });
 
-  test('of plain reps says nothing', () => {
-    expect(hover(session('Split Squat: <|>5'))).toBeUndefined();
+  test('of plain reps is what it says', () => {
+    expect(hover(session('Split Squat: <|>5'))).toBe('5 reps');
   });
 });
 
@@ -227,7 +236,7 @@ describe('a movement', () => {
     expect(text).toContain('**Back Squat**');
     expect(text).toContain('built in');
     expect(text).toContain('**Caution:**');
-    expect(text?.split('\n\n').slice(-3)).toEqual([
+    expect(text?.split('\n\n').slice(-4)).toEqual([
       'Last times, Quill Harrow:',
       [
         '- 2026-10-20 (14 days before): 5 @ 90 kg',
@@ -235,6 +244,8 @@ describe('a movement', () => {
         '- 2026-10-06 (28 days before): 5, 3 of 4 @ 105 kg rpe 9',
       ].join('\n'),
       'Best: 5 @ 105 kg on 2026-10-06',
+      // The NSCA Training Load Chart's 95, 93, 87, 80, 75 and 70 % of 140 kg.
+      'Best sets: 5 @ 105 kg  \nMax 140 kg (stated on 2026-09-01)  \nBy the NSCA chart: 2 reps 133, 3 reps 130.2, 5 reps 121.8, 8 reps 112, 10 reps 105, 12 reps 98 kg',
     ]);
   });
 
@@ -306,6 +317,21 @@ describe('a name', () => {
       ].join('\n'),
     );
   });
+
+  test('that a session names, with what was done of each line', () => {
+    const text = hover(
+      'session 2026-11-03 Quill Harrow, Fl<|>ood week 1 day 1\n  Front Squat: 3, 3, 2 @ 57.5 kg\n\nplan Flood\n  for Quill Harrow\n  weeks 1\n  day 1\n    Front Squat: 3x3 @ 60 kg\n    Plank: 2x30 s\n',
+    );
+    expect(text).toContain(
+      [
+        'Done of what was planned:\n',
+        '|  | Sets | Reps | kg | Heaviest, kg |',
+        '| --- | --- | --- | --- | --- |',
+        '| Front Squat | 3 of 3 | 8 of 9 | 460 of 540 | 57.5 of 60 |',
+        '| Plank | 0 of 2 |  |  |  |',
+      ].join('\n'),
+    );
+  });
 });
 
 describe('a word', () => {
@@ -354,6 +380,22 @@ describe('a series', () => {
       loaded(),
     );
     expect(text?.split('\n\n').at(-1)).toMatch(/^Density: ▁█ [\d.]+, [\d.]+ kg\/min \(2 Nov to 9 Nov\)$/);
+  });
+
+  test('of rounds stands behind a block, each against the last time, with its pace', () => {
+    const earlier = {
+      'practice.plim': practiceText,
+      'a.plim': round('2026-11-02', 100, '2:00, 2:00'),
+    };
+    const text = hover(
+      round('2026-11-09', 105, '1:50, 2:04').replace('B circuit', 'B cir<|>cuit'),
+      createContext(earlier),
+    );
+    expect(text).toContain(
+      'Round by round: since 2 Nov: round 1 -10 s (density +9 %), round 2 +4 s (density -3 %)',
+    );
+    // 1:50 and 2:04 with one rest of a minute between them.
+    expect(text).toContain('Pace: work : rest 3.9 (3:54 : 1:00)');
   });
 
   test('of weeks and weigh-ins is drawn behind an athlete', () => {

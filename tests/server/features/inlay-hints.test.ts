@@ -25,9 +25,9 @@ const log = `session 2026-11-23 Quill Harrow at Lamp Room
 
 const ALL = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
 
-function list(settings: ContextOptions['settings'], range = ALL): string[] {
-  const context = createContext({ 'practice.plim': practice, 'log.plim': log }, { settings });
-  const lines = log.split('\n');
+function list(settings: ContextOptions['settings'], range = ALL, text = log): string[] {
+  const context = createContext({ 'practice.plim': practice, 'log.plim': text }, { settings });
+  const lines = text.split('\n');
   return provideInlayHints(context, 'log.plim', range).map(({ position: { line, character }, label }) => {
     const text = lines[line]!;
     return `${text.slice(0, character).trim()} [${label}]${text.slice(character)}`;
@@ -56,4 +56,33 @@ test('only lines in sight are asked about', () => {
 
 test('without hints there are none', () => {
   expect(list({ hints: false, plates: true })).toEqual([]);
+});
+
+const plan = `plan Low Tide
+  for Quill Harrow
+  at Lamp Room
+  starts 2026-11-16
+  weeks 4
+  day 1
+    A straight
+      Back Squat: 3x5 @ 70% | 4x4 @ 75%, 2x5 @ -10% | 1 @ 90% of Front Squat
+      Back Squat: 5 @ 60 kg
+      Front Squat: 5 @ rpe 8
+      week 4 Back Squat: 1 @ 95%
+athlete Quill Harrow
+  max Back Squat: 100 kg on 2026-11-01
+`;
+
+// The room makes 60, 65, 80, 85 and 100 kg of what is asked: 70 and 75 kg, 10 % off 75 (67.5), and 95 kg.
+test('kilograms stand behind the percentages of a plan, in every week that it writes', () => {
+  expect(list({}, ALL, plan)).toEqual([
+    'Back Squat: 3x5 @ 70% | 4x4 @ 75% [= 80 kg], 2x5 @ -10% | 1 @ 90% of Front Squat',
+    'Back Squat: 3x5 @ 70% | 4x4 @ 75%, 2x5 @ -10% [= 65 kg] | 1 @ 90% of Front Squat',
+    'Back Squat: 3x5 @ 70% [= 65 kg] | 4x4 @ 75%, 2x5 @ -10% | 1 @ 90% of Front Squat',
+    'week 4 Back Squat: 1 @ 95% [= 100 kg]',
+  ]);
+});
+
+test('kilograms behind percentages go with the other hints', () => {
+  expect(list({ hints: false }, ALL, plan)).toEqual([]);
 });

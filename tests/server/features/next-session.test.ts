@@ -70,6 +70,26 @@ describe('an action', () => {
     );
   });
 
+  test('goes on with the plan that it stands on, or that the session names', () => {
+    const flood = 'plan Flood\n  for Quill Harrow\n  starts 2026-11-09\n  weeks 4\n  day 1\n    Dip: 5\n';
+    const header = (marked: string): string | undefined => {
+      const [change] = actionsAt(marked)[0]!.edit!.documentChanges as TextDocumentEdit[];
+      return (change!.edits[0] as TextEdit).newText.trim().split('\n')[0];
+    };
+    // Of Flood nothing is logged yet, of Ebb three weeks; Flood began last.
+    expect(header(flood.replace('Flood', 'Fl<|>ood') + LOG)).toBe(
+      'session 2026-11-24 Quill Harrow, Flood week 1 day 1',
+    );
+    expect(header(flood + LOG.replace('Quill', 'Qu<|>ill'))).toBe(
+      'session 2026-11-24 Quill Harrow, Ebb week 4 day 1',
+    );
+    expect(
+      header(
+        `${flood}athlete Bev Stromm\n${LOG.replace('Quill', 'Qu<|>ill').replace(', Ebb week 3 day 1', '')}`,
+      ),
+    ).toBe('session 2026-11-24 Quill Harrow, Flood week 1 day 1');
+  });
+
   test('for each athlete of a plan', () => {
     const titles = actionsAt(
       `plan Fl<|>ood\n  for Quill Harrow, Bev Stromm\n  day 1\n    Dip: 5\n${LOG}`,

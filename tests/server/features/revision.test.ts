@@ -32,7 +32,7 @@ function open(
 
 const lensesOf = (context: FeatureContext): string[] =>
   provideCodeLenses(context, 'a.plim')
-    .filter(({ command }) => command!.command === 'plimsoll.showRevision')
+    .filter(({ command }) => command?.command === 'plimsoll.showRevision')
     .map(
       ({ range, command }) => `${range.start.line} ${command!.title} ${JSON.stringify(command!.arguments)}`,
     );

@@ -91,7 +91,6 @@ describe('over a connection', () => {
     await expect.poll(() => client.problems('b.plim')).toEqual(['2:3 unknown-movement']);
     const actions = await client.actions('b.plim', 'Wobble');
     expect(actions.map(({ title }) => title)).toEqual([
-      'Define exercise Harbour Wobble',
       'Ignore unknown-movement on this line',
       'Define Harbour Wobble from a template',
     ]);

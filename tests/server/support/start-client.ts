@@ -9,6 +9,7 @@ import {
   CodeActionRequest,
   CodeLensRefreshRequest,
   CodeLensRequest,
+  CodeLensResolveRequest,
   ConfigurationRequest,
   createConnection,
   createProtocolConnection,
@@ -190,7 +191,12 @@ export class TestClient {
   /** `4 block 3 rounds 9:07 · …`: each lens with its line from 1 and its kind. */
   async lenses(path: string): Promise<string[]> {
     const lenses = await this.#connection.sendRequest(CodeLensRequest.type, this.#document(path));
-    return (lenses ?? []).map(
+    const resolved = await Promise.all(
+      (lenses ?? []).map((lens) =>
+        lens.command ? lens : this.#connection.sendRequest(CodeLensResolveRequest.type, lens),
+      ),
+    );
+    return resolved.map(
       ({ range, command }) => `${range.start.line + 1} ${command!.arguments![0].id} ${command!.title}`,
     );
   }

@@ -4,8 +4,8 @@ import type { Written } from '../../model/source.ts';
 import { LINE_WORDS } from '../../vocabulary/keywords.ts';
 import { takeTrailingModifiers } from '../build-movement-line.ts';
 import type { EntryReading } from '../line-reading.ts';
+import { settle } from '../settle.ts';
 import { shareLoads } from '../share-loads.ts';
-import type { OpenLine } from '../training-fold.ts';
 import { giveUp, LineCursor } from './line-cursor.ts';
 import { LineMasses } from './loads.ts';
 import { MODIFIERS } from './modifiers.ts';
@@ -29,7 +29,7 @@ export function readMovementLine(
   index: number,
   start: number,
   colon: number,
-): OpenLine {
+): MovementLine {
   let at = start;
   let purpose: MovementLine['purpose'] | undefined;
   let label: Written | undefined;
@@ -52,13 +52,13 @@ export function readMovementLine(
   masses.finish();
   for (const cell of cells) cell.sets = shareLoads(reading, cell.sets);
   const modifiers = takeTrailingModifiers(cells);
-  const line: Mutable<OpenLine> = {
+  const line: Mutable<MovementLine> = {
     kind: 'movement',
     name: { text: name, span: { line: index, start: at, end: at + name.length } },
     purpose: purpose ?? 'work',
-    cells,
-    modifiers,
-    notes: [],
+    cells: settle(cells),
+    modifiers: settle(modifiers),
+    notes: settle<Written>([]),
     broken: false,
     span: { line: index, start, end: cursor.end },
   };
@@ -91,7 +91,7 @@ function takeCells(cursor: LineCursor, masses: LineMasses): Mutable<Cell>[] {
     const modifiers: Modifier[] = [];
     do takeItem(cursor, masses, sets, modifiers);
     while (cursor.takes(','));
-    cells.push({ sets, modifiers, span: cursor.spanFrom(start) });
+    cells.push({ sets, modifiers: settle(modifiers), span: cursor.spanFrom(start) });
     start = cursor.at;
   } while (cursor.takes('|'));
   if (!cursor.isDone) giveUp();

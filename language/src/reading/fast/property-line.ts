@@ -1,25 +1,26 @@
 import type { Done, RoundTime, SessionFacts } from '../../model/entry.ts';
 import type { Quantity } from '../../model/quantity.ts';
 import type { Span } from '../../model/source.ts';
+import type { MassUnit } from '../../units/mass.ts';
 import { LIMITS } from '../../vocabulary/limits.ts';
-import type { EntryReading } from '../line-reading.ts';
+import { settle } from '../settle.ts';
 import type { TrainingPiece } from '../training-fold.ts';
 import { takeDuration, takeQuantity, within } from './amounts.ts';
 import { giveUp, LineCursor } from './line-cursor.ts';
 import { LineMasses } from './loads.ts';
 
-type Reader = (reading: EntryReading, cursor: LineCursor, start: number) => TrainingPiece;
+type Reader = (cursor: LineCursor, start: number, fileUnit: MassUnit | undefined) => TrainingPiece;
 
 /** A line that begins with a property's word; undefined where none does. */
 export function readPropertyLine(
-  reading: EntryReading,
   text: string,
   index: number,
   start: number,
+  fileUnit: MassUnit | undefined,
 ): TrainingPiece | undefined {
   const cursor = new LineCursor(text, index, start);
   const read = cursor.takeFrom(PROPERTY_READERS);
-  return read?.(reading, cursor, start);
+  return read?.(cursor, start, fileUnit);
 }
 
 /** The whole line's place; anything left on it gives up. */
@@ -27,15 +28,15 @@ function finish(cursor: LineCursor, start: number): Span {
   return cursor.isDone ? cursor.spanFrom(start) : giveUp();
 }
 
-function takeList<T>(cursor: LineCursor, separator: string, take: (cursor: LineCursor) => T): T[] {
+function takeList<T>(cursor: LineCursor, separator: string, take: (cursor: LineCursor) => T): readonly T[] {
   const values: T[] = [];
   do values.push(take(cursor));
   while (cursor.takes(separator));
-  return values;
+  return settle(values);
 }
 
 const takeTime = (cursor: LineCursor): RoundTime => (cursor.takes('?') ? undefined : takeDuration(cursor));
-const takeTimes = (cursor: LineCursor): RoundTime[] => takeList(cursor, ',', takeTime);
+const takeTimes = (cursor: LineCursor): readonly RoundTime[] => takeList(cursor, ',', takeTime);
 const takeScore = (cursor: LineCursor): number | undefined =>
   cursor.takes('?') ? undefined : within('effort', cursor.takeNumber());
 
@@ -60,13 +61,13 @@ function takeDone(cursor: LineCursor): Omit<Done, 'span'> {
 const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   [
     'time',
-    (reading, cursor, start) => {
+    (cursor, start) => {
       const times = takeList(cursor, '|', takeTimes);
       const span = finish(cursor, start);
       return {
         kind: 'record',
         span,
-        apply: (block) => {
+        apply: (block, reading) => {
           reading.once(block.timesSpan, span, 'time');
           block.times = times;
           block.timesSpan = span;
@@ -76,13 +77,13 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ],
   [
     'done',
-    (reading, cursor, start) => {
+    (cursor, start) => {
       const done = takeDone(cursor);
       const span = finish(cursor, start);
       return {
         kind: 'record',
         span,
-        apply: (block) => {
+        apply: (block, reading) => {
           reading.once(block.done, span, 'done');
           block.done = { ...done, span };
         },
@@ -91,7 +92,7 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ],
   [
     'rest',
-    (_reading, cursor, start) => {
+    (cursor, start) => {
       const rests = takeTimes(cursor);
       const span = finish(cursor, start);
       const [seconds] = rests;
@@ -107,8 +108,8 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ],
   onceOf('effort', 'efforts', (cursor) => ({ values: takeList(cursor, '|', takeScore) })),
   onceOf('lasted', 'lasted', (cursor) => ({ values: takeList(cursor, '|', takeLasted) })),
-  onceOf('bodyweight', 'bodyweight', (cursor, reading) => {
-    const masses = new LineMasses(reading.fileUnit, 'bodyGrams');
+  onceOf('bodyweight', 'bodyweight', (cursor, fileUnit) => {
+    const masses = new LineMasses(fileUnit, 'bodyGrams');
     const mass = masses.take(cursor);
     masses.finish();
     return { mass };
@@ -122,7 +123,7 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   }),
   [
     'pain',
-    (_reading, cursor, start) => {
+    (cursor, start) => {
       const score = within('pain', cursor.takeNumber());
       const where = cursor.takeText();
       if (where !== '' && !/^[A-Za-z]/.test(where)) giveUp();
@@ -141,18 +142,19 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
 function onceOf<K extends Exclude<keyof SessionFacts, 'pains'>>(
   word: string,
   key: K,
-  take: (cursor: LineCursor, reading: EntryReading) => Omit<NonNullable<SessionFacts[K]>, 'span'>,
+  take: (cursor: LineCursor, fileUnit: MassUnit | undefined) => Omit<NonNullable<SessionFacts[K]>, 'span'>,
 ): [string, Reader] {
   return [
     word,
-    (reading, cursor, start) => {
-      const value = take(cursor, reading);
+    (cursor, start, fileUnit) => {
+      const value = take(cursor, fileUnit);
       const span = finish(cursor, start);
+      const said = { [key]: { ...value, span } };
       return {
         kind: 'property',
-        apply: (facts) => {
+        apply: (facts, _plan, reading) => {
           reading.once(facts[key], span, word);
-          Object.assign(facts, { [key]: { ...value, span } });
+          Object.assign(facts, said);
         },
       };
     },

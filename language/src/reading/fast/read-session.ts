@@ -1,11 +1,15 @@
 import type { Entry } from '../../model/entry.ts';
+import type { Problem } from '../../model/source.ts';
 import { findNameColon, trimEnd } from '../../syntax/scanned-token.ts';
 import type { MassUnit } from '../../units/mass.ts';
+import type { OpenBlock } from '../build-block.ts';
 import type { EntryFrame } from '../build-entry.ts';
 import { EntryReading } from '../line-reading.ts';
+import { settle } from '../settle.ts';
 import { TrainingFold, type TrainingPiece } from '../training-fold.ts';
 import { readBlockLine } from './block-line.ts';
 import { giveUp, IRREGULAR } from './line-cursor.ts';
+import { LineMemo } from './line-memo.ts';
 import { readMovementLine } from './movement-line.ts';
 import { readPropertyLine } from './property-line.ts';
 import { readSessionHeader } from './session-header.ts';
@@ -26,9 +30,10 @@ export function readRegularSession(
   lines: readonly string[],
   frame: EntryFrame,
   fileUnit: MassUnit | undefined,
+  memo = new LineMemo(),
 ): Entry | undefined {
   try {
-    return readSession(lines, frame, fileUnit);
+    return readSession(lines, frame, fileUnit, memo);
   } catch (error) {
     if (error === IRREGULAR) return undefined;
     throw error;
@@ -39,6 +44,7 @@ function readSession(
   lines: readonly string[],
   frame: EntryFrame,
   fileUnit: MassUnit | undefined,
+  memo: LineMemo,
 ): Entry | undefined {
   const first = lines[0]!;
   if (first.length > LONGEST || DOUBTFUL.test(first)) return undefined;
@@ -46,13 +52,26 @@ function readSession(
   const reading = new EntryReading(fileUnit, NOBODY);
   const fold = new TrainingFold(reading);
   for (let index = 1; index < lines.length; index++) {
-    const piece = readLine(reading, lines[index]!, index);
-    if (piece) fold.take(piece);
+    const text = lines[index]!;
+    const known = memo.find(fileUnit, index, text);
+    const piece = known ?? readLine(reading, text, index);
+    if (!piece) continue;
+    if (!known && reading.problems.length === 0) memo.keep(fileUnit, index, text, piece);
+    fold.take(piece);
   }
   // A problem may depend on more than this reader sees.
   if (reading.problems.length > 0) return undefined;
   const { notes, strays, blocks, session } = fold.finish();
-  return { ...frame, kind: 'session', ...header, ...session, blocks, notes, strays, problems: [] };
+  return {
+    ...frame,
+    kind: 'session',
+    ...header,
+    ...session,
+    blocks,
+    notes,
+    strays,
+    problems: settle<Problem>([]),
+  };
 }
 
 /** What a line says; undefined for a blank line or a comment. */
@@ -69,8 +88,13 @@ function readLine(reading: EntryReading, text: string, index: number): TrainingP
   if (colon >= 0) return { kind: 'movement', line: readMovementLine(reading, text, index, start, colon) };
   if (!ASCII.test(text.slice(start))) giveUp();
   const block = readBlockLine(text, index, start);
-  if (block) return { kind: 'block', block };
-  return readPropertyLine(reading, text, index, start) ?? giveUp();
+  if (block) return { kind: 'block', open: () => copyBlock(block) };
+  return readPropertyLine(text, index, start, reading.fileUnit) ?? giveUp();
+}
+
+/** A header stands over other lines each time. */
+function copyBlock(block: OpenBlock): OpenBlock {
+  return { ...block, lines: [], restsBetween: [], restSteps: [], notes: [] };
 }
 
 function readNote(text: string, index: number, start: number): TrainingPiece {

@@ -1,6 +1,7 @@
 import type { Drop, Load, Rating, SetGroup } from '../../model/quantity.ts';
 import type { Span } from '../../model/source.ts';
 import { toQuantity } from '../build-values.ts';
+import { settle } from '../settle.ts';
 import { takeAmount, takeCount, takeDuration, within } from './amounts.ts';
 import { giveUp, type LineCursor } from './line-cursor.ts';
 import { type LineMasses, takeLoad } from './loads.ts';
@@ -36,8 +37,8 @@ export function takeSet(cursor: LineCursor, masses: LineMasses): SetGroup {
     counted: count !== undefined,
     amount,
     ownLoad: own !== undefined,
-    ratings,
-    drops,
+    ratings: settle(ratings),
+    drops: settle(drops),
     span: cursor.spanFrom(start),
     amountSpan,
   };

@@ -9,13 +9,14 @@ import type { LocatedAs } from '../hover.ts';
 export function hoverAmount(
   _context: FeatureContext,
   _uri: string,
-  { amount }: LocatedAs<'amount'>,
+  located: LocatedAs<'amount'>,
 ): string | undefined {
+  const { amount } = located;
   switch (amount.kind) {
     case 'quantity':
       return amount.perSide
         ? describeSides(amount.quantity, amount.quantity)
-        : describeOther(amount.quantity);
+        : describeSets(located, amount.quantity);
     case 'sides':
       return describeSides(amount.left, amount.right);
     case 'range':
@@ -49,9 +50,15 @@ function describeSides(left: Quantity, right: Quantity): string {
   return `${print(total)} in all, both sides counted; one set`;
 }
 
-/** Reps say themselves; a distance in yards and a time in seconds may want another unit. */
-function describeOther(quantity: Quantity): string | undefined {
-  return quantity.measure === 'reps' ? undefined : print(quantity);
+/** `3x5` → 3 sets of 5 reps, 15 reps in all; one number in a circuit is that of each round. */
+function describeSets({ line, cell = 0, block, span }: LocatedAs<'amount'>, quantity: Quantity): string {
+  const sets = line?.cells[cell]?.sets ?? [];
+  const count = sets.find(({ amountSpan }) => amountSpan.start === span.start)?.count ?? 1;
+  const each = print(quantity);
+  if (count > 1)
+    return `${count} sets of ${each}, ${print({ ...quantity, value: count * quantity.value })} in all`;
+  const rounds = sets.length === 1 ? (block?.rounds ?? 0) * (block?.passes ?? 1) : 0;
+  return rounds > 1 ? `${each} in each of ${rounds} ${block!.passes > 1 ? 'passes' : 'rounds'}` : each;
 }
 
 function side({ perSide }: { readonly perSide: boolean }): string {

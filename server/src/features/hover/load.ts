@@ -1,3 +1,10 @@
+import { METHODS } from '@plimsoll/language/measures/methods';
+import {
+  findRepsAtPercent,
+  HIGHEST_REPS,
+  type OneRepMaxFormula,
+} from '@plimsoll/language/measures/one-rep-max';
+import { findChartPercent, findChartReps } from '@plimsoll/language/measures/percent-of-max';
 import type { Load, Mass } from '@plimsoll/language/model/quantity';
 import { implementOf } from '@plimsoll/language/practice/movement';
 import { printClock } from '@plimsoll/language/units/duration';
@@ -32,7 +39,10 @@ export function hoverLoad(
     case 'setting':
       return describeSetting(load);
     case 'percent':
-      return `${printRange(load.low, load.high ?? load.low, 1)} % of the max${load.of ? ` of ${escapeMarkdown(load.of.text)}` : ''} that is valid on the day`;
+      return joinLines([
+        `${printRange(load.low, load.high ?? load.low, 1)} % of the max${load.of ? ` of ${escapeMarkdown(load.of.text)}` : ''} that is valid on the day`,
+        describeRepsAt(load.high ?? load.low, context.settings.formula),
+      ]);
     case 'offset':
       return "So much off the top set's load";
     case 'target':
@@ -40,6 +50,18 @@ export function hoverLoad(
     case 'unrecorded':
       return 'The load was not recorded: totals with it are "at least"';
   }
+}
+
+/** How many reps to failure go with the heavier end: the row of the chart at it or above, and the formula that is set. */
+function describeRepsAt(percent: number, formula: OneRepMaxFormula): string | undefined {
+  const row = findChartReps(percent);
+  const reps = findRepsAtPercent(percent, formula);
+  const name = METHODS[formula].title.replace(/^.*\((.*)\)$/, '$1');
+  const parts = [
+    row === undefined ? undefined : `NSCA chart ${row} (${findChartPercent(row)} %)`,
+    reps === undefined || reps > HIGHEST_REPS ? undefined : `${name} ${printNumber(reps, 1)}`,
+  ].filter((part) => part !== undefined);
+  return parts.length > 0 ? `Reps to failure: ${parts.join(', ')}` : undefined;
 }
 
 function describeMass({

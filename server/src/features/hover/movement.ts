@@ -1,9 +1,10 @@
-import { daysBetween } from '@plimsoll/language/calendar/iso-date';
+import { daysBetween, toDayNumber } from '@plimsoll/language/calendar/iso-date';
 import type { Movement } from '@plimsoll/language/practice/movement';
+import { describeMovementMax } from '@plimsoll/language/summaries/movement-max';
 import { count } from '@plimsoll/language/summaries/words';
 import { foldName } from '@plimsoll/language/text/names';
 import { escapeMarkdown, joinLines, joinParagraphs } from '../../markdown.ts';
-import type { FeatureContext } from '../context.ts';
+import { type FeatureContext, toLensOptions } from '../context.ts';
 import type { LocatedAs } from '../hover.ts';
 import { findMovementHistory } from './movement-history.ts';
 import { describeMaxSeries } from './series.ts';
@@ -92,5 +93,14 @@ function describeHistory(
   const best = heaviest && `Best: ${escapeMarkdown(heaviest.text)} on ${heaviest.record.date}`;
   const key = practice.findMovement(located.name)?.key ?? foldName(located.name);
   const series = describeMaxSeries(context, key, who);
-  return joinParagraphs([`${heading}:\n\n${list.join('\n')}`, best, series]);
+  // As the loads of the session were chosen: what it proves itself counts from the next day on.
+  const day = who.record ? who.record.day - 1 : toDayNumber(context.today);
+  const options = toLensOptions(context);
+  const max = describeMovementMax(context.works, who.athlete, located.name, day, options, who.place);
+  return joinParagraphs([
+    `${heading}:\n\n${list.join('\n')}`,
+    best,
+    joinLines(max.map(({ text }) => text)),
+    series,
+  ]);
 }

@@ -1,6 +1,7 @@
 import type { PlanEntry } from '@plimsoll/language/model/entry';
 import type { Located } from '@plimsoll/language/practice/locate';
-import { tabulateLine, tabulateWeeks, viewPlan } from '@plimsoll/language/summaries/plan-lens';
+import { tabulateLine, tabulateWeeks } from '@plimsoll/language/summaries/plan-tables';
+import { type PlanView, viewPlan } from '@plimsoll/language/summaries/plan-view';
 import { foldName } from '@plimsoll/language/text/names';
 import { escapeMarkdown, joinParagraphs } from '../../markdown.ts';
 import { type FeatureContext, toLensOptions } from '../context.ts';
@@ -28,7 +29,7 @@ function describeEach(
   context: FeatureContext,
   plan: PlanEntry,
   head: readonly string[],
-  tabulate: (view: ReturnType<typeof viewPlan>) => readonly (readonly string[])[],
+  tabulate: (view: PlanView) => readonly (readonly string[])[],
 ): string | undefined {
   if (!context.workspace.complete) return '*History loading…*';
   const named = plan.athletes.map(({ text }) => text);
@@ -44,7 +45,7 @@ function describeEach(
   );
 }
 
-function toTable(head: readonly string[], rows: readonly (readonly string[])[]): string | undefined {
+export function toTable(head: readonly string[], rows: readonly (readonly string[])[]): string | undefined {
   if (rows.length === 0) return undefined;
   const print = (cells: readonly string[]): string => `| ${cells.map(escapeMarkdown).join(' | ')} |`;
   return [print(head), `|${head.map(() => ' --- |').join('')}`, ...rows.map(print)].join('\n');

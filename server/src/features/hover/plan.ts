@@ -2,10 +2,12 @@ import { count } from '@plimsoll/language/summaries/words';
 import { escapeMarkdown, joinLines, joinParagraphs } from '../../markdown.ts';
 import type { FeatureContext } from '../context.ts';
 import type { LocatedAs } from '../hover.ts';
+import { describeDoneTable } from './done.ts';
 import { describePlanWeeks } from './plan-weeks.ts';
 
 /** A plan in brief: for whom, when, its days, and its weeks. */
-export function hoverPlan(context: FeatureContext, _uri: string, { name }: LocatedAs<'plan'>): string {
+export function hoverPlan(context: FeatureContext, uri: string, located: LocatedAs<'plan'>): string {
+  const { name, placed } = located;
   const plan = context.practice.findPlan(name);
   const title = `**${escapeMarkdown(plan?.name ?? name)}**`;
   if (!plan) return `${title} · no such plan`;
@@ -26,6 +28,7 @@ export function hoverPlan(context: FeatureContext, _uri: string, { name }: Locat
         .join(' · '),
       ...days.map(({ number, name: title }) => `Day ${number}${title ? `: ${escapeMarkdown(title)}` : ''}`),
     ]),
+    describeDoneTable(context, uri, placed),
     describePlanWeeks(context, plan.entry),
   ]);
 }

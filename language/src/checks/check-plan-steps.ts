@@ -1,0 +1,204 @@
+/** Whether every step of a plan's line can be taken, and gets where it is to go. */
+import { countRounds } from '../measures/expand-sets.ts';
+import type { Block, MovementLine, PlanEntry } from '../model/entry.ts';
+import type { Load, Step } from '../model/quantity.ts';
+import type { Problem } from '../model/source.ts';
+import { countSteps, findCycle, listModifiers } from '../plans/line-steps.ts';
+import { clamp, quantityOf } from '../plans/move-amount.ts';
+import { countWeeks, listTurns } from '../plans/plan-calendar.ts';
+import { kindOf, type StepKind, toBase } from '../plans/step-kinds.ts';
+import { printStep } from '../printing/print-modifiers.ts';
+import { printNumber } from '../units/number.ts';
+import { problem } from './check-context.ts';
+
+export function* checkLineSteps(
+  entry: PlanEntry,
+  dayNumber: number,
+  block: Block,
+  line: MovementLine,
+): Iterable<Problem> {
+  const steps = listModifiers(line).filter((modifier) => modifier.kind === 'step');
+  const timed: Step[] = [];
+  for (const step of steps) {
+    if (step.onRest) {
+      const hasRest = block.rest !== undefined || listModifiers(line).some(({ kind }) => kind === 'rest');
+      yield* checkRestStep(step, hasRest, 'line');
+      continue;
+    }
+    const wrong = step.whenFull ? findWrongThen(steps, step, line) : findWrongStep(entry, block, line, step);
+    if (wrong) yield problem('plan-step', step.span, `${printStep(step)} can never be taken: ${wrong}`);
+    else if (!step.whenFull) timed.push(step);
+  }
+  const opposed = timed.find((step) =>
+    timed.some(
+      (other) =>
+        other !== step &&
+        other.each === step.each &&
+        kindOf(other) === kindOf(step) &&
+        other.sign !== step.sign,
+    ),
+  );
+  if (opposed) {
+    const message = `${printStep(opposed)} goes against another step of this line: keep one of the two`;
+    yield problem('plan-step', opposed.span, message);
+    return;
+  }
+  if (line.week !== undefined) return;
+  for (const step of timed)
+    yield* checkCeiling(
+      entry,
+      dayNumber,
+      line,
+      step,
+      steps.some(({ whenFull }) => whenFull),
+    );
+}
+
+export function* checkRestStep(step: Step, hasRest: boolean, where: 'line' | 'block'): Iterable<Problem> {
+  const wrong =
+    kindOf(step) !== 'seconds'
+      ? 'a rest is stepped in seconds or minutes'
+      : !step.each
+        ? 'it does not say how often, such as each week'
+        : hasRest
+          ? undefined
+          : where === 'line'
+            ? 'the line and its block write no rest, such as rest 1:30'
+            : "the block's header writes no rest, such as rest 1:30";
+  if (wrong) yield problem('plan-step', step.span, `${printStep(step)} can never be taken: ${wrong}`);
+}
+
+function findWrongStep(entry: PlanEntry, block: Block, line: MovementLine, step: Step): string | undefined {
+  const kind = kindOf(step);
+  if (!step.each) return 'it does not say how often, such as each week';
+  if (line.week !== undefined) return `the line is for week ${line.week} alone`;
+  const rounds = countRounds(block);
+  if (step.each === 'round' && rounds === undefined) return 'its block has no rounds';
+  if (step.each === 'cycle' && findCycle(entry, line.cells.length) === undefined)
+    return 'no line of the plan has cells that begin again';
+  if (kind === 'sets' && rounds !== undefined)
+    return 'the rounds of the block decide how many sets there are';
+  if (
+    step.bound !== undefined &&
+    step.boundUnit &&
+    kindOf({ unit: step.boundUnit }) !== kind &&
+    !isMassBound(step)
+  )
+    return 'what it goes to is in another unit';
+  const sets = line.cells.flatMap((cell) => cell.sets);
+  if (sets.length === 0 || kind === 'sets' || canMove(kind, step, line)) return undefined;
+  return `the line has no ${NOUNS[kind]} to change`;
+}
+
+/** `+2.5% each week to 100 kg`. */
+function isMassBound({ unit, boundUnit }: Step): boolean {
+  return unit === '%' && (boundUnit === 'kg' || boundUnit === 'lb');
+}
+
+const NOUNS: Readonly<Record<StepKind, string>> = {
+  reps: 'reps',
+  seconds: 'time',
+  metres: 'distance',
+  calories: 'calories',
+  load: 'weight',
+  percent: 'percentage or weight',
+  rating: 'target or rating of that scale',
+  sets: 'sets',
+};
+
+const WEIGHTS: ReadonlySet<Load['kind']> = new Set([
+  'mass',
+  'sides',
+  'bodyweight',
+  'percent',
+  'target',
+  'bodyweight-share',
+]);
+const SHARES: ReadonlySet<Load['kind']> = new Set(['percent', 'bodyweight-share', 'mass', 'sides']);
+
+function canMove(kind: StepKind, step: Step, { cells }: MovementLine): boolean {
+  const sets = cells.flatMap((cell) => cell.sets);
+  switch (kind) {
+    case 'load':
+      // Without a load the step is added to the body's weight.
+      return sets.some(({ load }) => !load || WEIGHTS.has(load.kind));
+    case 'percent':
+      return sets.some(({ load }) => load && SHARES.has(load.kind));
+    case 'rating':
+      return sets.some(
+        ({ load, ratings }) =>
+          (load?.kind === 'target' && load.scale === step.unit) ||
+          ratings.some(({ scale }) => scale === step.unit),
+      );
+    default:
+      return sets.some(({ amount }) => amount && quantityOf(amount)?.measure === kind);
+  }
+}
+
+/** `then` follows a range, or a step that comes to an end. */
+function findWrongThen(steps: readonly Step[], step: Step, line: MovementLine): string | undefined {
+  const before = steps[steps.indexOf(step) - 1];
+  const sets = line.cells.flatMap((cell) => cell.sets);
+  const hasRange = sets.some(({ amount }) => amount?.kind === 'range');
+  const ends = before !== undefined && !before.whenFull && before.bound !== undefined;
+  if (!hasRange && !ends) return 'nothing before it is ever full, such as 8-12 or +1 rep each week to 12';
+  const top = hasRange
+    ? Math.max(...sets.flatMap(({ amount }) => (amount?.kind === 'range' ? [amount.high.value] : [])))
+    : before!.bound!;
+  if (step.from !== undefined && step.from >= top && (hasRange || before!.sign > 0))
+    return `it begins again from ${printNumber(step.from, 1)}, which is full already`;
+  return undefined;
+}
+
+/** A bound that the plan's weeks never get to, or that lies behind where the line begins. */
+function* checkCeiling(
+  entry: PlanEntry,
+  dayNumber: number,
+  line: MovementLine,
+  step: Step,
+  hasThen: boolean,
+): Iterable<Problem> {
+  if (step.bound === undefined || step.each === 'round' || isMassBound(step)) return;
+  const base = readBase(line, step);
+  if (base === undefined) return;
+  const bound = toBase(step.bound, step.boundUnit ?? step.unit);
+  if (step.sign > 0 ? base >= bound : base <= bound) {
+    const message = `${printStep(step)} can never be taken: the line begins there already or past it`;
+    yield problem('plan-step', step.span, message);
+    return;
+  }
+  // A plan that does not say how long it is gets there some time; and what follows a bound is reached by its rounds.
+  if (!entry.weeks || hasThen || line.cells.length > 1) return;
+  const day = entry.days.find(({ number }) => number === dayNumber);
+  const turns = listTurns(entry).filter((turn) => turn.day === day);
+  const most = Math.max(0, ...turns.map((turn) => countSteps(entry, step, turn, line) ?? 0));
+  const { bound: _bound, ...unbounded } = step;
+  const reached = clamp(base, unbounded, most);
+  if (step.sign > 0 ? reached >= bound : reached <= bound) return;
+  const weeks = countWeeks(entry);
+  const steps = `${most} ${most === 1 ? 'step' : 'steps'}`;
+  const message = `${printStep(step)} is never reached: in ${weeks} weeks there ${most === 1 ? 'is' : 'are'} ${steps}`;
+  yield problem('plan-ceiling', step.span, message);
+}
+
+/** Where a step begins, in what its kind is kept in; of several sets the first that it moves. */
+function readBase({ cells }: MovementLine, step: Step): number | undefined {
+  const kind = kindOf(step);
+  const sets = cells[0]?.sets ?? [];
+  switch (kind) {
+    case 'sets':
+      return sets.reduce((total, { count }) => total + count, 0);
+    case 'load':
+      return sets.flatMap(({ load }) => (load?.kind === 'mass' ? [(load.high ?? load.mass).grams] : []))[0];
+    case 'percent':
+      return sets.flatMap(({ load }) => (load?.kind === 'percent' ? [load.high ?? load.low] : []))[0];
+    case 'rating':
+      return sets.flatMap(({ load }) =>
+        load?.kind === 'target' && load.scale === step.unit ? [load.high ?? load.low] : [],
+      )[0];
+    default: {
+      const amount = sets.find(({ amount: each }) => each && quantityOf(each)?.measure === kind)?.amount;
+      return amount?.kind === 'range' ? amount.high.value : amount && quantityOf(amount)?.value;
+    }
+  }
+}

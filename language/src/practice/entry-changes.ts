@@ -1,0 +1,45 @@
+import type { PlacedEntry } from '../model/entry.ts';
+
+/** An entry that stays as it is while its file changes around it. */
+export interface MovedEntry extends PlacedEntry {
+  readonly lineBefore: number;
+}
+
+/** What becomes of a file's entries with an edit; those that stay where they are are not among them. */
+export interface EntryChanges {
+  readonly removed: readonly PlacedEntry[];
+  readonly added: readonly PlacedEntry[];
+  readonly moved: readonly MovedEntry[];
+}
+
+/** Entries keep their model when their text did not change, so identity tells: no text is compared. */
+export function compareEntries(before: readonly PlacedEntry[], after: readonly PlacedEntry[]): EntryChanges {
+  const shorter = Math.min(before.length, after.length);
+  let first = 0;
+  while (first < shorter && isSameAt(before[first]!, after[first]!)) first++;
+  let behind = 0;
+  while (
+    behind < shorter - first &&
+    before[before.length - 1 - behind]!.entry === after[after.length - 1 - behind]!.entry
+  )
+    behind++;
+  const moved: MovedEntry[] = [];
+  const added: PlacedEntry[] = [];
+  const left = new Map(before.slice(first, before.length - behind).map((placed) => [placed.entry, placed]));
+  for (const placed of after.slice(first, after.length - behind)) {
+    const stood = left.get(placed.entry);
+    if (!stood) added.push(placed);
+    else if (stood.line !== placed.line) moved.push({ ...placed, lineBefore: stood.line });
+    left.delete(placed.entry);
+  }
+  for (let index = behind; index > 0; index--) {
+    const placed = after[after.length - index]!;
+    const lineBefore = before[before.length - index]!.line;
+    if (lineBefore !== placed.line) moved.push({ ...placed, lineBefore });
+  }
+  return { removed: [...left.values()], added, moved };
+}
+
+function isSameAt(a: PlacedEntry, b: PlacedEntry): boolean {
+  return a.entry === b.entry && a.line === b.line;
+}

@@ -1,0 +1,389 @@
+import type { CheckCode } from '../checks/catalogue.ts';
+import type { Fix, Span } from '../model/source.ts';
+import { recogniseLine } from '../syntax/line-kind.ts';
+import { findComment, skipSpace, trimEnd } from '../syntax/scanned-token.ts';
+import type { LineContext } from '../vocabulary/keywords.ts';
+import { replaceBy } from './line-reading.ts';
+
+/**
+ * A way in which a hurried hand writes a set, and what is meant by it. Texts hold the pattern's groups, as in `$2 @ $1`;
+ * `$,` stands for the numbers of the first between commas.
+ */
+interface ItemSlip {
+  /** Of a whole item, between commas or bars; with `cell`, or of all that stands between bars. */
+  readonly pattern: RegExp;
+  readonly cell?: true;
+  readonly code: CheckCode;
+  readonly message: string;
+  /** What a fix writes in its place; several where it may be meant in several ways. A line break begins a note below. */
+  readonly writes: readonly string[];
+}
+
+const N = String.raw`\d+(?:\.\d+)?`;
+const MASS = String.raw`${N}\s*(?:kgs?|lbs?)`;
+const SETS = String.raw`(?:\d+\s*[x×]\s*)?\d+(?:\s*-\s*\d+)?(?:\s*/\s*side)?`;
+const SIDED = String.raw`${SETS}(?:\s*(?:s|sec|min|m))?`;
+/** The load with what may stand behind it. */
+const AT = String.raw`\s*@.*`;
+const STEP_UNIT = '(?:kg|lb|%|reps?|sets?|s|min|m|cal|rpe|rir)';
+const STEP = String.raw`[+-]\s*${N}\s*${STEP_UNIT}`;
+const RATING = String.raw`(?:\s+(?:rpe|rir)\s*${N})?`;
+
+/** Words that mean something behind a set: what follows them is no note. */
+const KNOWN =
+  'left|right|each|per|side|drop|band|chain|tempo|rest|setting|pain|instead|then|after|rpe|rir|reps?|sets?|sec|min|cal|kgs|lbs';
+
+const of = (source: string): RegExp => new RegExp(`^${source}$`, 'iu');
+
+/** The first that fits is taken. */
+export const ITEM_SLIPS: readonly ItemSlip[] = [
+  {
+    pattern: of(`(${MASS})\\s*[:,-]?\\s*(${SETS}(?:\\s*,\\s*${SETS})*)(${RATING})`),
+    cell: true,
+    code: 'reps-first',
+    message: 'Write $2 @ $1$3: reps come before the load',
+    writes: ['$2 @ $1$3'],
+  },
+  {
+    pattern: of(`(${MASS})\\s*[x×*]\\s*(\\d+)\\s*[x×*]\\s*(\\d+)`),
+    code: 'reps-first',
+    message: 'Which of $2 and $3 are the sets? Write $3x$2 @ $1 or $2x$3 @ $1',
+    writes: ['$3x$2 @ $1', '$2x$3 @ $1'],
+  },
+  {
+    pattern: of(`(\\d{3}|[5-9]\\d)\\s*[x×*]\\s*(\\d+)\\s*[x×*]\\s*(\\d+)`),
+    code: 'reps-first',
+    message: 'Which of $2 and $3 are the sets? Write $3x$2 @ $1 or $2x$3 @ $1',
+    writes: ['$3x$2 @ $1', '$2x$3 @ $1'],
+  },
+  {
+    pattern: of(`(\\d+\\s*[x×]\\s*\\d+)\\s*[x×*]\\s*(${MASS}|\\d{3}|[5-9]\\d)`),
+    code: 'syntax',
+    message: 'Write $1 @ $2: an @ stands before the load',
+    writes: ['$1 @ $2'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*@\\s*(${MASS}|${N})\\s*[x×*]\\s*(\\d+)`),
+    code: 'syntax',
+    message: 'Write $3x$1 @ $2: the number of sets comes first',
+    writes: ['$3x$1 @ $2'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*sets?\\s*(?:of|x|×)?\\s*(\\d+)(?:\\s*reps?)?(${AT})?`),
+    code: 'syntax',
+    message: 'Write $1x$2: sets come before reps, with an x between them',
+    writes: ['$1x$2$3'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*reps?\\s*[x×*]\\s*(\\d+)(?:\\s*sets?)?(${AT})?`),
+    code: 'syntax',
+    message: 'Write $2x$1: sets come before reps, with an x between them',
+    writes: ['$2x$1$3'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*\\*\\s*(\\d+)(${AT})?`),
+    code: 'syntax',
+    message: 'Write $1x$2: an x stands between sets and reps',
+    writes: ['$1x$2$3'],
+  },
+  {
+    pattern: of(`[x×]\\s*(\\d+)(${AT})?`),
+    code: 'syntax',
+    message: 'Write $1, or the number of sets before the x',
+    writes: ['$1$2'],
+  },
+  {
+    pattern: of(`(${SETS})\\s*(?:reps?)?\\s+(${MASS})(${RATING})`),
+    code: 'syntax',
+    message: 'Write $1 @ $2: an @ stands before the load',
+    writes: ['$1 @ $2$3'],
+  },
+  {
+    pattern: of(`(${SETS})\\s*(?:reps?)?\\s+(?:w/|with|at|using)\\s*(${MASS}|${N})(${RATING})`),
+    code: 'syntax',
+    message: 'Write $1 @ $2: an @ stands before the load',
+    writes: ['$1 @ $2$3'],
+  },
+  {
+    pattern: of(`(${SETS})\\s*\\(\\s*@?\\s*(${MASS})\\s*\\)(${RATING})`),
+    code: 'syntax',
+    message: 'Write $1 @ $2: an @ stands before the load',
+    writes: ['$1 @ $2$3'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@.*?)\\s*\\(\\s*(?:@\\s*)?((?:rpe|rir)\\s*${N})\\s*\\)`),
+    code: 'syntax',
+    message: 'Write $2 without anything around it',
+    writes: ['$1 $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*.*?)\\s*@\\s*(?:rpe\\s*)?(10|\\d(?:\\.5)?)`),
+    code: 'load-or-rating',
+    message: 'Write rpe $2: one @ stands before the load, and a rating behind it has none',
+    writes: ['$1 rpe $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*)(${MASS})\\s*(?:each|ea\\.?|per hand)(${RATING})`),
+    code: 'syntax',
+    message: 'Write 2x$2: two implements of $2',
+    writes: ['$12x$2$3'],
+  },
+  {
+    pattern: of(`(${SIDED})\\s*(?:each|per|ea\\.?|/)\\s*(?:side|leg|arm|hand|foot)s?(${AT})?`),
+    code: 'side-slip',
+    message: 'Write $1/side: that many on each side',
+    writes: ['$1/side$2'],
+  },
+  {
+    pattern: of(`(${SIDED})\\s*(?:ea\\.?|l\\s*/\\s*r|e\\s*/\\s*s|p\\s*/\\s*s)(${AT})?`),
+    code: 'side-slip',
+    message: 'Write $1/side: that many on each side',
+    writes: ['$1/side$2'],
+  },
+  {
+    pattern: of(String.raw`((?:\d+\s*[x×]\s*)?\d+)\s*(?:"|”|″|'')(${AT})?`),
+    code: 'syntax',
+    message: 'Write $1 s for seconds',
+    writes: ['$1 s$2'],
+  },
+  {
+    pattern: of(String.raw`((?:\d+\s*[x×]\s*)?\d+)\s*['’′](${AT})?`),
+    code: 'syntax',
+    message: 'Write $1 min for minutes',
+    writes: ['$1 min$2'],
+  },
+  {
+    pattern: of(String.raw`((?:\d+\s*[x×]\s*)?\d+)\s*['’′]\s*([0-5]\d)\s*(?:"|”|″|'')?(${AT})?`),
+    code: 'syntax',
+    message: 'Write $1:$2 for minutes and seconds',
+    writes: ['$1:$2$3'],
+  },
+  {
+    pattern: of(`((?:\\d+\\s*[x×]\\s*)?${N})\\s*k`),
+    code: 'syntax',
+    message: 'Write $1 km for kilometres',
+    writes: ['$1 km'],
+  },
+  {
+    pattern: of(`((?:\\d+\\s*[x×]\\s*)?${N}\\s*(?:m|km|yd|mi))\\s+(\\d+(?::\\d\\d)+)`),
+    code: 'syntax',
+    message: 'Write in before the time that a distance took',
+    writes: ['$1 in $2'],
+  },
+  {
+    pattern: of(`(${N}\\s*(?:s|sec|min))\\s*rest`),
+    code: 'syntax',
+    message: 'Write rest $1: the word comes first',
+    writes: ['rest $1'],
+  },
+  {
+    pattern: of(`(${SETS}.*?)\\s+(${N}\\s*(?:s|sec|min)|\\d+:\\d\\d)\\s*rest`),
+    code: 'syntax',
+    message: 'Write rest $2 behind a comma: the word comes first',
+    writes: ['$1, rest $2'],
+  },
+  {
+    pattern: of(String.raw`((?!\().*\S)\s+((tempo|rest|setting|pain|instead|then|after)(?:\s.*)?)`),
+    code: 'syntax',
+    message: 'Put a comma before $3',
+    writes: ['$1, $2'],
+  },
+  {
+    pattern: of(String.raw`(\d+(?:\s*\+\s*\d+){2,})(${AT})?`),
+    code: 'sets-spelled-apart',
+    message: 'Are these sets, or the parts of one? Sets stand between commas, parts of one set within ( )',
+    writes: ['$,$2', '($1)$2'],
+  },
+  {
+    pattern: of(String.raw`(\d+(?:\s*[/;]\s*\d+){2,})(${AT})?`),
+    code: 'sets-spelled-apart',
+    message: '$1 is several sets: write $,',
+    writes: ['$,$2'],
+  },
+  {
+    pattern: of(String.raw`(.*\S)\s*;\s*(\d.*)`),
+    code: 'sets-spelled-apart',
+    message: 'Write a comma between sets, not a semicolon',
+    writes: ['$1, $2'],
+  },
+  {
+    pattern: of(String.raw`(\d+)\s+(\d{2,})`),
+    code: 'syntax',
+    message: 'Write @ before a load, or a comma before the next set: $1 and $2 stand side by side',
+    writes: ['$1 @ $2', '$1, $2'],
+  },
+  {
+    pattern: of(String.raw`(\d+(?:\s+\d+)+)(${AT})?`),
+    code: 'sets-spelled-apart',
+    message: '$1 is several sets: write $,',
+    writes: ['$,$2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*)body\\s*weight(.*)`),
+    code: 'syntax',
+    message: 'Write bw for body weight',
+    writes: ['$1bw$2'],
+  },
+  {
+    pattern: of(`(${STEP})\\s*(?:/|per|every|a)\\s*(round|session|week|cycle)(.*)`),
+    code: 'syntax',
+    message: 'Write each $2: how often the step is taken',
+    writes: ['$1 each $2$3'],
+  },
+  {
+    pattern: of(
+      `(?:add|plus)\\s*(${N}\\s*${STEP_UNIT})\\s*(each\\s.*|(?:/|per|every|a)\\s*(?:round|session|week|cycle))`,
+    ),
+    code: 'syntax',
+    message: 'Write +$1 for a step',
+    writes: ['+$1 $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*${MASS})\\s*(${STEP}\\s*each\\s.*)`),
+    code: 'syntax',
+    message: 'Put a comma before the step $2',
+    writes: ['$1, $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*${N}\\s*%)\\s*(?:of\\s*)?(?:1?\\s*rm|max|e1rm)`),
+    code: 'syntax',
+    message: 'A percentage is of the max without saying so: write $1',
+    writes: ['$1'],
+  },
+  {
+    pattern: of(`(${SETS})\\s*to failure(${AT})?`),
+    code: 'syntax',
+    message: 'Write rir 0 for a set to failure: no rep was left',
+    writes: ['$1 rir 0$2'],
+  },
+  {
+    pattern: of(`(?:failed|fail|miss(?:ed)?)(${AT})?`),
+    code: 'syntax',
+    message: 'Write 0 of 1 for a try that failed',
+    writes: ['0 of 1$1'],
+  },
+  {
+    pattern: of(`max(?:\\s*reps?)?(${AT})?`),
+    code: 'syntax',
+    message: 'max says no number: write how many were done, or ?; in a plan, amrap',
+    writes: ['?$1', 'amrap$1'],
+  },
+  {
+    pattern: of(String.raw`(.*@\s*(?:\d+\s*[x×]\s*)?${N})\s*(?:k|kq|kf|gk|kgg|kh|jg|lg)(${RATING})`),
+    code: 'syntax',
+    message: 'Which unit is that? Write kg or lb',
+    writes: ['$1 kg$2'],
+  },
+  {
+    pattern: of(String.raw`(.*@\s*)([1-9]\d*)o(\d*\s*(?:kg|lb).*)`),
+    code: 'syntax',
+    message: 'A letter stands in the number: write $20',
+    writes: ['$1$20$3'],
+  },
+  {
+    pattern: of(
+      String.raw`(${SETS}(?:\s*@.*?(?:kg|lb|bw|rpe\s*\d+))?)\s*(?:-|–|—|//|\()?\s*((?!(?:${KNOWN})\b)\p{L}{3,}[^()]*)\)?`,
+    ),
+    code: 'unknown-item',
+    message: '"$2" is no part of a set: write it as a note on a line with >',
+    writes: ['$1\n> $2'],
+  },
+];
+
+/** A longer item is nothing that a hand slipped in; patterns must not dwell on it. */
+const LONGEST = 120;
+
+export interface FoundSlip {
+  readonly code: CheckCode;
+  readonly span: Span;
+  readonly message: string;
+  readonly fixes: readonly Fix[];
+}
+
+/** What is meant by the item of a movement's line at which its reading stopped, if the table knows such a slip. */
+export function findItemSlip(
+  text: string,
+  context: LineContext,
+  { line, start: column }: Span,
+): FoundSlip | undefined {
+  const recognised = recogniseLine(text, context);
+  if (recognised.kind !== 'movement' || column <= recognised.colon) return undefined;
+  const { colon } = recognised;
+  const end = trimEnd(text, 0, findComment(text));
+  const warmup = findWarmup(text, line, colon, end);
+  if (warmup) return warmup;
+  const cell = cutAt(text, colon + 1, end, column, /\|/g);
+  const item = cutAt(text, colon + 1, end, column, /[,|]/g);
+  return findIn(text, cell, line, true) ?? findIn(text, item, line, false);
+}
+
+/** The piece between separators that holds a column, without the space around it. */
+function cutAt(
+  text: string,
+  from: number,
+  end: number,
+  column: number,
+  separator: RegExp,
+): Pick<Span, 'start' | 'end'> {
+  const cuts = [...text.slice(from, end).matchAll(separator)].map(({ index }) => from + index);
+  const before = cuts.findLast((cut) => cut < column);
+  const after = cuts.find((cut) => cut >= column) ?? end;
+  const start = skipSpace(text, before === undefined ? from : before + 1, after);
+  return { start, end: trimEnd(text, start, after) };
+}
+
+function findIn(
+  text: string,
+  { start, end }: Pick<Span, 'start' | 'end'>,
+  line: number,
+  isCell: boolean,
+): FoundSlip | undefined {
+  const written = text.slice(start, end);
+  if (written === '' || written.length > LONGEST) return undefined;
+  const slip = ITEM_SLIPS.find(({ pattern, cell = false }) => (cell || !isCell) && pattern.test(written));
+  if (!slip) return undefined;
+  const span = { line, start, end };
+  const numbers = (slip.pattern.exec(written)![1] ?? '').split(/\D+/).join(', ');
+  const fill = (template: string): string =>
+    written.replace(slip.pattern, template.replaceAll('$,', numbers)).trim();
+  return {
+    code: slip.code,
+    span,
+    message: fill(slip.message),
+    fixes: slip.writes.flatMap((template) => writeFix(text, span, fill(template)) ?? []),
+  };
+}
+
+/** What becomes a note can only stand at the line's end; the set before it stays as it is. */
+function writeFix(text: string, span: Span, newText: string): Fix | undefined {
+  const [set, note] = newText.split('\n') as [string, string?];
+  return note === undefined
+    ? replaceBy(span, newText)
+    : moveToNote(text, { ...span, start: span.start + set.length }, note.replace(/^> /, ''));
+}
+
+/** Makes what ends a line a note below it; undefined where more follows. */
+export function moveToNote(text: string, span: Span, note: string): Fix | undefined {
+  if (text.slice(span.end).trim() !== '') return undefined;
+  const indentation = ' '.repeat(skipSpace(text, 0) + 2);
+  return replaceBy(span, `\n${indentation}> ${note}`, 'Write it as a note below');
+}
+
+/** `Row: warmup 5 @ 40 kg, 5 @ 60 kg`: the word stands before the name, and is the whole line's. */
+function findWarmup(text: string, line: number, colon: number, end: number): FoundSlip | undefined {
+  const items = text.slice(colon + 1, end);
+  const found = /^\s*(?:warm-?ups?|wu|w\/u)[\s:]+([^,|]*)(?:,\s*([^|]*))?$/iu.exec(items);
+  if (!found) return undefined;
+  const [, warmup, work] = found;
+  const from = skipSpace(text, 0);
+  const name = text.slice(from, colon).trim();
+  const lines = [`warmup ${name}: ${warmup!.trim()}`, ...(work ? [`${name}: ${work.trim()}`] : [])];
+  const message = `Write warmup before the name, for sets that have a line of their own: ${lines[0]}`;
+  const newText = lines.join(`\n${text.slice(0, from)}`);
+  return {
+    code: 'syntax',
+    span: { line, start: skipSpace(text, colon + 1), end },
+    message,
+    fixes: [replaceBy({ line, start: from, end }, newText, `Write ${lines[0]}`)],
+  };
+}

@@ -1,0 +1,10 @@
+/** How long work in the background may go on before requests that wait are answered. */
+export const SLICE_IN_MS = 2;
+
+/** Goes on once whatever waits was dealt with: at once where nothing does. A browser has timers alone. */
+export function letRequestsThrough(): Promise<void> {
+  return new Promise((resolve) => {
+    if (typeof setImmediate === 'function') setImmediate(resolve);
+    else setTimeout(resolve, 0);
+  });
+}

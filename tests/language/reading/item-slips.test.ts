@@ -1,0 +1,177 @@
+import { ITEM_SLIPS } from '@plimsoll/language/reading/item-slips';
+import { expect, test } from 'vitest';
+import { printRow } from './print-row.ts';
+
+/** What a hurried hand writes behind `Row: `, what is said of it, and what each fix makes of the line. */
+const ROWS: readonly (readonly [written: string, said: string, ...fixed: string[]])[] = [
+  ['80kg 3x5', 'Write 3x5 @ 80kg: reps come before the load [reps-first]', '3x5 @ 80kg'],
+  ['80 kg: 5, 5, 4', 'Write 5, 5, 4 @ 80 kg: reps come before the load [reps-first]', '5, 5, 4 @ 80 kg'],
+  [
+    '80 kg x 5 x 3',
+    'Which of 5 and 3 are the sets? Write 3x5 @ 80 kg or 5x3 @ 80 kg [reps-first]',
+    '3x5 @ 80 kg',
+    '5x3 @ 80 kg',
+  ],
+  [
+    '80x5x3',
+    'Which of 5 and 3 are the sets? Write 3x5 @ 80 or 5x3 @ 80 [reps-first]',
+    '3x5 @ 80',
+    '5x3 @ 80',
+  ],
+  ['3x5x80kg', 'Write 3x5 @ 80kg: an @ stands before the load [syntax]', '3x5 @ 80kg'],
+  ['5 @ 80 kg x 3', 'Write 3x5 @ 80 kg: the number of sets comes first [syntax]', '3x5 @ 80 kg'],
+  [
+    '3 sets of 5 reps @ 80 kg',
+    'Write 3x5: sets come before reps, with an x between them [syntax]',
+    '3x5 @ 80 kg',
+  ],
+  ['5 reps x 3 @ 80 kg', 'Write 3x5: sets come before reps, with an x between them [syntax]', '3x5 @ 80 kg'],
+  ['3*5 @ 80 kg', 'Write 3x5: an x stands between sets and reps [syntax]', '3x5 @ 80 kg'],
+  ['x5 @ 80 kg', 'Write 5, or the number of sets before the x [syntax]', '5 @ 80 kg'],
+  ['3x5 80kg rpe 8', 'Write 3x5 @ 80kg: an @ stands before the load [syntax]', '3x5 @ 80kg rpe 8'],
+  ['3x5 with 80 kg', 'Write 3x5 @ 80 kg: an @ stands before the load [syntax]', '3x5 @ 80 kg'],
+  ['3x5 (80 kg)', 'Write 3x5 @ 80 kg: an @ stands before the load [syntax]', '3x5 @ 80 kg'],
+  ['3x5 @ 80 kg (rpe 8)', 'Write rpe 8 without anything around it [syntax]', '3x5 @ 80 kg rpe 8'],
+  [
+    '3x5 @ 80 kg @8',
+    'Write rpe 8: one @ stands before the load, and a rating behind it has none [load-or-rating]',
+    '3x5 @ 80 kg rpe 8',
+  ],
+  ['10 @ 20 kg each', 'Write 2x20 kg: two implements of 20 kg [syntax]', '10 @ 2x20 kg'],
+  ['3x8 per side @ 20 kg', 'Write 3x8/side: that many on each side [side-slip]', '3x8/side @ 20 kg'],
+  ['3x8 l/r @ 20 kg', 'Write 3x8/side: that many on each side [side-slip]', '3x8/side @ 20 kg'],
+  ['3x30"', 'Write 3x30 s for seconds [syntax]', '3x30 s'],
+  ["20'", 'Write 20 min for minutes [syntax]', '20 min'],
+  [`1'30"`, 'Write 1:30 for minutes and seconds [syntax]', '1:30'],
+  ['5k', 'Write 5 km for kilometres [syntax]', '5 km'],
+  ['4x400 m 1:32', 'Write in before the time that a distance took [syntax]', '4x400 m in 1:32'],
+  ['3x5 @ 80 kg, 2 min rest', 'Write rest 2 min: the word comes first [syntax]', '3x5 @ 80 kg, rest 2 min'],
+  [
+    '3x5 @ 80 kg 2 min rest',
+    'Write rest 2 min behind a comma: the word comes first [syntax]',
+    '3x5 @ 80 kg, rest 2 min',
+  ],
+  ['3x5 @ 80 kg rest 2 min', 'Put a comma before rest [syntax]', '3x5 @ 80 kg, rest 2 min'],
+  [
+    '5+5+5 @ 80 kg',
+    'Are these sets, or the parts of one? Sets stand between commas, parts of one set within ( ) [sets-spelled-apart]',
+    '5, 5, 5 @ 80 kg',
+    '(5+5+5) @ 80 kg',
+  ],
+  ['5/5/5 @ 80 kg', '5/5/5 is several sets: write 5, 5, 5 [sets-spelled-apart]', '5, 5, 5 @ 80 kg'],
+  [
+    '5 @ 80 kg; 5 @ 85 kg',
+    'Write a comma between sets, not a semicolon [sets-spelled-apart]',
+    '5 @ 80 kg, 5 @ 85 kg',
+  ],
+  [
+    '5 80',
+    'Write @ before a load, or a comma before the next set: 5 and 80 stand side by side [syntax]',
+    '5 @ 80',
+    '5, 80',
+  ],
+  ['5 5 4 @ 80 kg', '5 5 4 is several sets: write 5, 5, 4 [sets-spelled-apart]', '5, 5, 4 @ 80 kg'],
+  ['5 @ bodyweight', 'Write bw for body weight [syntax]', '5 @ bw'],
+  ['12 to failure @ 20 kg', 'Write rir 0 for a set to failure: no rep was left [syntax]', '12 rir 0 @ 20 kg'],
+  ['failed @ 100 kg', 'Write 0 of 1 for a try that failed [syntax]', '0 of 1 @ 100 kg'],
+  [
+    'max @ 20 kg',
+    'max says no number: write how many were done, or ?; in a plan, amrap [syntax]',
+    '? @ 20 kg',
+    'amrap @ 20 kg',
+  ],
+  ['5 @ 80 k', 'Which unit is that? Write kg or lb [syntax]', '5 @ 80 kg'],
+  ['5 @ 8o kg', 'A letter stands in the number: write 80 [syntax]', '5 @ 80 kg'],
+  [
+    '3x5 @ 80 kg - felt heavy',
+    '"felt heavy" is no part of a set: write it as a note on a line with > [unknown-item]',
+    '3x5 @ 80 kg ⏎     > felt heavy',
+  ],
+];
+
+/** The same in a plan. */
+const PLAN_ROWS: typeof ROWS = [
+  [
+    '3x8 @ 20 kg, +2.5kg/week',
+    'Write each week: how often the step is taken [syntax]',
+    '3x8 @ 20 kg, +2.5kg each week',
+  ],
+  [
+    '3x8 @ 20 kg, +2.5 kg per session to 30 kg',
+    'Write each session: how often the step is taken [syntax]',
+    '3x8 @ 20 kg, +2.5 kg each session to 30 kg',
+  ],
+  [
+    '3x8 @ 20 kg, add 2.5 kg each week',
+    'Write +2.5 kg for a step [syntax]',
+    '3x8 @ 20 kg, +2.5 kg each week',
+  ],
+  [
+    '3x8 @ 20 kg +2.5 kg each week',
+    'Put a comma before the step +2.5 kg each week [syntax]',
+    '3x8 @ 20 kg, +2.5 kg each week',
+  ],
+  ['3x5 @ 70% 1RM', 'A percentage is of the max without saying so: write 3x5 @ 70% [syntax]', '3x5 @ 70%'],
+];
+
+test.each([
+  ...ROWS.map((row) => ['session', ...row] as const),
+  ...PLAN_ROWS.map((row) => ['plan', ...row] as const),
+])('in a %s: %s', (kind, written, said, ...fixed) => {
+  const [message, ...fixes] = printRow(`${kind}: Row: ${written}`);
+  expect(message).toMatch(/^ {4}2:\d+ /);
+  expect(message!.replace(/^ {4}2:\d+ /, '')).toBe(said);
+  expect(fixes.map((fix) => fix.replace(/^.*?: Row: /, ''))).toEqual(fixed);
+});
+
+test('every slip of the table has a row', () => {
+  const items = [...ROWS, ...PLAN_ROWS].flatMap(([written]) => [written, ...written.split(/,\s*/)]);
+  const unseen = ITEM_SLIPS.filter((slip) => {
+    const first = (item: string) => ITEM_SLIPS.find(({ pattern }) => pattern.test(item));
+    return !items.some((item) => first(item) === slip);
+  });
+  expect(unseen.map(({ pattern }) => pattern.source)).toEqual([]);
+});
+
+test('what a fix writes is read, up to a unit that only the coach knows, or what is for plans', () => {
+  const readable = [...ROWS, ...PLAN_ROWS]
+    .flatMap(([, , ...fixed]) =>
+      fixed.flatMap((line) => printRow(`plan: Row: ${line.replace(' ⏎     ', ' / ')}`)),
+    )
+    .filter((row) => row.startsWith('    2:') || row.startsWith('    3:'));
+  expect(readable.filter((row) => !/\[(?:missing-unit|for-plans)\]$/.test(row))).toEqual([]);
+});
+
+test.each([
+  [
+    'warmup 5 @ 40 kg, 5 @ 60 kg',
+    'Write warmup before the name, for sets that have a line of their own: warmup Row: 5 @ 40 kg [syntax]',
+    'warmup Row: 5 @ 40 kg ⏎   Row: 5 @ 60 kg',
+  ],
+  [
+    'WU: 5 @ 40 kg',
+    'Write warmup before the name, for sets that have a line of their own: warmup Row: 5 @ 40 kg [syntax]',
+    'warmup Row: 5 @ 40 kg',
+  ],
+])('a warm-up among the sets: %s', (written, said, fixed) => {
+  expect(printRow(`session: Row: ${written}`)).toEqual([
+    `    2:8 ${said}`,
+    `      → Write warmup Row: 5 @ 40 kg: ${fixed}`,
+  ]);
+});
+
+test.each([
+  ['a word that means something behind a set', 'Row: 8 left', 'Expected the right side'],
+  ['words that are no note where more follows', 'Row: 5 @ 80 kg felt heavy, 5 @ 85 kg', 'no part of a set'],
+  ['a broken line of another kind', 'effort 7 8', '8 does not fit after 7'],
+])('not %s', (_name, line, said) => {
+  const rows = printRow(`session: ${line}`);
+  expect(rows).toEqual([expect.stringContaining(said)]);
+});
+
+test('a slip leaves the other sets of its line as they are', () => {
+  expect(printRow('session: Row: 80kg 3x5, 5 @ 90')).toEqual([
+    '    2:8 Write 3x5 @ 80kg: reps come before the load [reps-first]',
+    '      → Write 3x5 @ 80kg: Row: 3x5 @ 80kg, 5 @ 90',
+  ]);
+});
