@@ -343,6 +343,15 @@ export const CHECKS = {
     fix: 'writes the load of the last time, or ?',
     why: 'A movement with a bar, dumbbells, kettlebells or a machine counts kilograms only with a load.',
   },
+  'hold-in-reps': {
+    severity: 'warning',
+    says: 'Plank is held, and a bare number counts reps: write 45 s if it was seconds',
+    fix: 'writes seconds',
+    why: 'What is held counts seconds, and a number without a unit counts reps, so the time would be lost.',
+    from: '{least} reps of a movement that is held',
+    numbers: { least: 10 },
+    source: 'Our choice',
+  },
   'not-loadable': {
     severity: 'warning',
     says: 'Kelp Cellar cannot load 83 kg: the nearest are 82.5 kg and 85 kg',

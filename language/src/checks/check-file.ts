@@ -19,6 +19,7 @@ import { checkConflict } from './check-conflict.ts';
 import type { CheckContext } from './check-context.ts';
 import { checkDefinedTwice, checkUnitsTwice } from './check-definitions.ts';
 import { checkHeavy } from './check-heavy.ts';
+import { checkHoldReps } from './check-hold-reps.ts';
 import { checkIgnores } from './check-ignores.ts';
 import { checkLoadJump } from './check-load-jump.ts';
 import { checkLineNames, checkNames } from './check-names.ts';
@@ -57,7 +58,7 @@ const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, {
 };
 
 /** What rests on a movement's line and on definitions, the place among them. */
-const OF_ALL_LINES: readonly LineCheck[] = [checkLineNames, checkOneOrTwo, checkHeavy];
+const OF_ALL_LINES: readonly LineCheck[] = [checkLineNames, checkOneOrTwo, checkHeavy, checkHoldReps];
 const OF_LINES: { readonly [K in Entry['kind']]?: readonly LineCheck[] } = {
   plan: [...OF_ALL_LINES, checkPlace as LineCheck],
   session: [...OF_ALL_LINES, checkPlace as LineCheck],

@@ -2,6 +2,7 @@ import type { Entry } from '../model/entry.ts';
 import type { Problem, Span, Written } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { addAfter, replaceBy } from '../reading/line-reading.ts';
+import { recogniseLine } from '../syntax/line-kind.ts';
 import { findNearest } from '../text/edit-distance.ts';
 import { BLOCK_WORDS, PROPERTIES, TRAINING_CONTEXTS } from '../vocabulary/keywords.ts';
 import { type CheckContext, problem } from './check-context.ts';
@@ -10,11 +11,15 @@ import { type CheckContext, problem } from './check-context.ts';
 const PREFIXES = /^(?:(?:warm-?up|test|week\s+\d+|[a-z]\d{1,2}[.)]?)\s+)*/iu;
 /** A block's letter. */
 const LETTER = /^[a-z]\s+/iu;
+/** A block's letter with what lists put behind theirs, then the block. */
+const LETTER_MARK = /^([a-z])\s*[).:–—-]+\s*(.*)$/iu;
 /** A name, then what looks like sets: `Sissy Squat 3x5 @ 60 kg`. */
 const NAME_AND_SETS =
   /^(\p{L}[^\d,@|]*?)[\s\-–—=;]+(\d+\s*[x×]\s*\d+|\d+\s*(?:@|,|\/side|s\b|m\b|reps?\b))/iu;
 /** What may have been written in the colon's place. */
 const SEPARATOR = /^[\s\-–—=;.]*/u;
+/** `knee pain 3/10`, `sore left knee pain`. */
+const PAIN = /^([\p{L}\s]*?)\bpain(?:ful)?\b[\s:,]*(?:(10|\d)(?:\s*\/\s*10)?(?!\d))?[\s,]*([\p{L}\s]*)$/iu;
 /** Names with more words than this are not looked for. */
 const MOST_WORDS = 8;
 
@@ -23,7 +28,9 @@ export function* checkStrays(entry: Entry, { practice }: CheckContext): Iterable
   if (entry.kind === 'unknown') return;
   const trains = TRAINING_CONTEXTS.has(entry.kind);
   for (const stray of entry.strays) {
-    yield (trains ? findMissingColon(stray, practice) : undefined) ??
+    yield findSessionWithoutDate(stray) ??
+      (entry.kind === 'session' ? findPain(stray) : undefined) ??
+      (trains ? (findMissingColon(stray, practice) ?? findLetterMark(stray)) : undefined) ??
       findMistypedWord(stray, entry.kind) ??
       (trains ? findNameAndSets(stray) : findMovementElsewhere(stray, practice)) ??
       problem(
@@ -33,6 +40,41 @@ export function* checkStrays(entry: Entry, { practice }: CheckContext): Iterable
         [{ title: 'Make it a note', edits: [{ span: partOf(stray, 0, 0), newText: '> ' }] }],
       );
   }
+}
+
+/** `session Nov 24 2026`: no header, so that what stands below it goes to the entry above. */
+function findSessionWithoutDate(stray: Written): Problem | undefined {
+  if (stray.span.start !== 0 || !/^session\s/.test(stray.text)) return undefined;
+  const message =
+    'No session begins here, so the lines below count to the entry above: write its date first, such as session 2026-11-17';
+  return problem('stray-line', stray.span, message);
+}
+
+/** `knee pain 3/10`: pain is never lost among the lines that nothing recognises. */
+function findPain(stray: Written): Problem | undefined {
+  const [written, before = '', score, after = ''] = PAIN.exec(stray.text) ?? [];
+  if (written === undefined) return undefined;
+  const where = [before, after]
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .join(' ');
+  const line = `pain ${score ?? '3'}${where === '' ? '' : `, ${where}`}`;
+  const message = `Pain is told by a line such as ${line}, from 0 to 10, and where: leave out what brings it on, and ask a licensed practitioner before loading it again`;
+  return problem('stray-line', stray.span, message, [
+    score === undefined ? undefined : replaceBy(stray.span, line),
+  ]);
+}
+
+/** `B) circuit`: a block's letter stands alone. */
+function findLetterMark(stray: Written): Problem | undefined {
+  const [written, letter, rest] = LETTER_MARK.exec(stray.text) ?? [];
+  if (written === undefined || recogniseLine(`${letter} ${rest}`, 'session').kind !== 'block')
+    return undefined;
+  const mark = partOf(stray, 0, stray.text.length - rest!.length);
+  const message = `No block begins here, so the lines below count to the block above: write ${letter} ${rest}`;
+  return problem('stray-line', stray.span, message, [
+    replaceBy(mark, `${letter} `, `Write ${letter} ${rest}`),
+  ]);
 }
 
 /** A line that begins with a known movement, the longest that fits. */

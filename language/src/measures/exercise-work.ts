@@ -1,6 +1,6 @@
 import { type BlockWork, isWorking } from './block-work.ts';
 import { findCell } from './expand-sets.ts';
-import { type Result, toResult } from './result.ts';
+import { type Result, toResult, type Unit } from './result.ts';
 import { nameMovement } from './series-sets.ts';
 import type { SessionWork } from './session-work.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from './work.ts';
@@ -75,7 +75,7 @@ export interface MovementChange {
   readonly name: string;
   readonly presence: 'both' | 'only before' | 'only now';
   readonly insteadOf: readonly string[];
-  /** Kilograms, or reps where neither week has kilograms of it; no value where bounds leave it open. */
+  /** Kilograms, or what else it is counted in where neither week has any; no value where bounds leave it open. */
   readonly change: Result;
 }
 
@@ -100,10 +100,22 @@ export function splitChange(before: readonly ExerciseWork[], now: readonly Exerc
     .sort((a, b) => sizeOf(b) - sizeOf(a));
 }
 
+/** What a movement may be counted in; the first that either week has any of is compared. */
+const SUMS: readonly { unit: Unit; sumOf: (work: Work) => number }[] = [
+  { unit: 'kg', sumOf: volumeOf },
+  { unit: 'kg·m', sumOf: ({ carried }) => carried / 1000 },
+  { unit: 'reps', sumOf: ({ reps }) => reps },
+  { unit: 'contacts', sumOf: ({ contacts }) => contacts },
+  { unit: 's', sumOf: ({ seconds }) => seconds },
+  { unit: 'm', sumOf: ({ metres }) => metres },
+  { unit: 'cal', sumOf: ({ calories }) => calories },
+  // Nothing was done in either week: a known zero of sets.
+  { unit: 'sets', sumOf: ({ sets }) => sets },
+];
+
 function toChange(before: Work, now: Work): Result {
-  const weighed = volumeOf(before) > 0 || volumeOf(now) > 0;
-  const [from, to] = weighed ? [volumeOf(before), volumeOf(now)] : [before.reps, now.reps];
-  const unit = weighed ? ('kg' as const) : ('reps' as const);
+  const { unit, sumOf } = SUMS.find((sum) => sum.sumOf(before) > 0 || sum.sumOf(now) > 0) ?? SUMS.at(-1)!;
+  const [from, to] = [sumOf(before), sumOf(now)];
   // A lower bound before makes the difference an upper one, and two of them leave it open.
   return toResult({
     value: before.atLeast ? undefined : to - from,
@@ -119,7 +131,7 @@ function toChange(before: Work, now: Work): Result {
   });
 }
 
-/** Kilograms go before reps, and what is open goes last. */
+/** Kilograms go before all else, and what is open goes last. */
 function sizeOf({ change: { value, unit } }: MovementChange): number {
   return value === undefined ? -1 : Math.abs(value) + (unit === 'kg' ? 1e9 : 0);
 }

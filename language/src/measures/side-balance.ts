@@ -93,10 +93,10 @@ function weighSides(
   load: Load | undefined,
   context: SetContext,
 ): { left: number; right: number } {
-  const moved = load ? weighLoad(name, load, context) : { left: 0, right: 0, help: 0 };
+  const moved = load ? weighLoad(name, load, context) : { left: 0, right: 0, help: 0, helped: false };
   const share = findBodyShare(context);
   const body =
-    share === undefined || context.bodyMass === undefined
+    share === undefined || context.bodyMass === undefined || moved.helped
       ? 0
       : Math.max(0, share * context.bodyMass - moved.help);
   return { left: moved.left + body, right: moved.right + body };

@@ -102,7 +102,20 @@ export function computeWeekLoad(
       omitted,
       ...missing,
     }),
-    strain: toResult({ value: week.strain, unit: 'AU', method: 'strain', omitted, ...missing }),
+    strain: toResult({
+      value: week.strain,
+      unit: 'AU',
+      method: 'strain',
+      inputs:
+        week.monotony === undefined
+          ? []
+          : [
+              { label: 'weekly load', value: week.total, unit: 'AU' },
+              { label: 'monotony', value: week.monotony, unit: '' },
+            ],
+      omitted,
+      ...missing,
+    }),
   };
 }
 
@@ -184,7 +197,14 @@ export function computeLoadShape(practice: Practice, athlete: string, day: numbe
 export function computeDaysSince(practice: Practice, athlete: string, day: number): Result | undefined {
   const last = [...readLoadHistory(practice, athlete).keys()].findLast((trained) => trained <= day);
   if (last === undefined) return undefined;
-  return toResult({ value: day - last, unit: 'days', method: 'days-since' });
+  return toResult({
+    value: day - last,
+    unit: 'days',
+    method: 'days-since',
+    inputs: [
+      { label: `from ${fromDayNumber(last)} to ${fromDayNumber(day)}`, value: day - last, unit: 'days' },
+    ],
+  });
 }
 
 /** The run of known days that ends on a day; undefined before the first session. */

@@ -7,6 +7,7 @@ import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { MassUnit } from '../model/quantity.ts';
+import type { Practice } from '../practice/practice.ts';
 import { printBlocks } from '../printing/print-block.ts';
 import { indent } from '../printing/print-lines.ts';
 import { printPlain } from '../printing/print-quantity.ts';
@@ -100,9 +101,23 @@ function draftFromPlan(works: SessionWorks, options: NextSessionOptions, next: N
     day,
     ...(plan.entry.place && { at: plan.entry.place.text }),
     slot: `${plan.name} week ${turn.week} day ${turn.day.number}`,
-    notes: [...(away ? [away] : []), ...describeDeload(next), ...describeGap(gap), ...leftOut],
+    notes: [
+      ...(away ? [away] : []),
+      ...describeUnknownPlan(practice, athlete),
+      ...describeDeload(next),
+      ...describeGap(gap),
+      ...leftOut,
+    ],
     blocks: blocks.flatMap(dropIdle),
   };
+}
+
+/** A mistyped plan in the last session would begin the plan anew without a word. */
+function describeUnknownPlan(practice: Practice, athlete: string): string[] {
+  const last = practice.sessionsOf(athlete).findLast(({ entry }) => entry.plan !== undefined);
+  const written = last?.entry.plan?.name.text;
+  if (!last || written === undefined || practice.findPlan(written)) return [];
+  return [`The session on ${last.date} names a plan that nothing defines, ${written}, so it counts for none`];
 }
 
 function describeDeload({ turn }: NextTurn): string[] {

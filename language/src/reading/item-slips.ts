@@ -123,6 +123,18 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     writes: ['$1 rpe $2'],
   },
   {
+    pattern: of(`(${SETS}\\s*@\\s*.*?)\\s*@\\s*(10|\\d)\\s*rir`),
+    code: 'load-or-rating',
+    message: 'Write rir $2: the word comes first, and one @ stands before the load',
+    writes: ['$1 rir $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*)(\\+\\s*${MASS})(${RATING})`),
+    code: 'syntax',
+    message: 'Write bw$2 for weight added to the body',
+    writes: ['$1bw$2$3'],
+  },
+  {
     pattern: of(`(${SETS}\\s*@\\s*)(${MASS})\\s*(?:each|ea\\.?|per hand)(${RATING})`),
     code: 'syntax',
     message: 'Write 2x$2: two implements of $2',
@@ -310,8 +322,8 @@ export function findItemSlip(
   if (recognised.kind !== 'movement' || column <= recognised.colon) return undefined;
   const { colon } = recognised;
   const end = trimEnd(text, 0, findComment(text));
-  const warmup = findWarmup(text, line, colon, end);
-  if (warmup) return warmup;
+  const spelled = findWarmup(text, line, colon, end) ?? findLetter(text, line, colon, end);
+  if (spelled) return spelled;
   const cell = cutAt(text, colon + 1, end, column, /\|/g);
   const item = cutAt(text, colon + 1, end, column, /[,|]/g);
   return findIn(text, cell, line, true) ?? findIn(text, item, line, false);
@@ -385,5 +397,21 @@ function findWarmup(text: string, line: number, colon: number, end: number): Fou
     span: { line, start: skipSpace(text, colon + 1), end },
     message,
     fixes: [replaceBy({ line, start: from, end }, newText, `Write ${lines[0]}`)],
+  };
+}
+
+/** `A1: Row 3x8`: behind a superset's letter stands the name, and the colon behind that. */
+function findLetter(text: string, line: number, colon: number, end: number): FoundSlip | undefined {
+  const from = skipSpace(text, 0);
+  const letter = text.slice(from, colon).trim();
+  const named = /^\s*(\p{L}[^\d:,@|]*?)[\s:–—-]+(\d.*)$/iu.exec(text.slice(colon + 1, end));
+  if (!named || !/^[a-z]\d{1,2}$/i.test(letter)) return undefined;
+  const [, name, sets] = named;
+  const span = { line, start: from, end };
+  return {
+    code: 'syntax',
+    span,
+    message: `Write ${letter} ${name}: the colon stands behind the name, not behind ${letter}`,
+    fixes: [replaceBy(span, `${letter} ${name}: ${sets}`)],
   };
 }

@@ -128,17 +128,18 @@ function describeIntensity(
 /** `since week 46: Back Squat +330 kg, Bench Press -200 kg (only week 46)`. */
 function describeChange(week: WeekWork, { before }: WeekChange, unit: MassUnit): ReportFact {
   const changes = splitChange(splitByExercise(before.sessions), splitByExercise(week.sessions));
-  const texts = changes.flatMap(({ name, presence, insteadOf, change: { value, unit: counted } }) => {
+  const texts = changes.flatMap(({ name, presence, insteadOf, change: { value, unit: counted, bound } }) => {
     if (value === undefined || value === 0) return [];
     const size =
       counted === 'kg'
         ? `${printSigned(fromGrams(value * 1000, unit))} ${unit}`
-        : `${printSigned(value)} reps`;
+        : `${printSigned(value)} ${counted}`;
+    const lead = bound === 'at least' ? 'at least ' : '';
     const marks = [
       presence === 'only before' ? `only week ${before.week.week}` : presence === 'only now' ? 'new' : '',
       ...insteadOf.map((of) => `for ${of}`),
     ].filter((mark) => mark !== '');
-    return [`${name} ${size}${marks.length > 0 ? ` (${marks.join(', ')})` : ''}`];
+    return [`${name} ${lead}${size}${marks.length > 0 ? ` (${marks.join(', ')})` : ''}`];
   });
   return {
     of: 'by movement',

@@ -20,6 +20,7 @@ const ACROSS_FILES: readonly CheckCode[] = [
   'while-away',
   'to-avoid',
   'no-load',
+  'hold-in-reps',
   'not-loadable',
   'lacks-equipment',
   'two-loads-one-bar',

@@ -32,6 +32,30 @@ test.each<[title: string, files: Files, problems: string[]]>([
     ],
   ],
   [
+    'pain in its own words',
+    lines('session 2026-11-17', '  knee pain 3/10', '  Pain: left shoulder', '  hip pain 10, left'),
+    [
+      'log.plim:2:3 Pain is told by a line such as pain 3, knee, from 0 to 10, and where: leave out what brings it on, and ask a licensed practitioner before loading it again [stray-line] → Write pain 3, knee: pain 3, knee',
+      'log.plim:3:9 left shoulder does not fit after pain: expected a number from 0 to 10 and where it hurts [syntax]',
+      'log.plim:4:3 Pain is told by a line such as pain 10, hip left, from 0 to 10, and where: leave out what brings it on, and ask a licensed practitioner before loading it again [stray-line] → Write pain 10, hip left: pain 10, hip left',
+    ],
+  ],
+  [
+    "a block's letter with a bracket or a point",
+    lines('session 2026-11-17', '  B) circuit, 3 rounds', '  c. straight'),
+    [
+      'log.plim:2:3 No block begins here, so the lines below count to the block above: write B circuit, 3 rounds [stray-line] → Write B circuit, 3 rounds: B circuit, 3 rounds',
+      'log.plim:3:3 No block begins here, so the lines below count to the block above: write c straight [stray-line] → Write c straight: c straight',
+    ],
+  ],
+  [
+    'a session whose date is none',
+    lines('session 2026-11-17', '', 'session Nov 24 2026'),
+    [
+      'log.plim:3:1 No session begins here, so the lines below count to the entry above: write its date first, such as session 2026-11-17 [stray-line]',
+    ],
+  ],
+  [
     'a name alone',
     lines('session 2026-11-17', '  Push-up'),
     ['log.plim:2:3 Write a colon behind Push-up [name-without-colon] → Add the colon: Push-up:'],

@@ -99,6 +99,18 @@ describe('the change from one week to another by movement', () => {
     ],
     ['reps where there are no kilograms', '  Band Row: 10', '  Band Row: 12', ['Band Row 2 reps']],
     [
+      'metres, seconds and calories where there are no reps: never 0 reps to 0',
+      '  Sack Drag: 40 m\n  Sack Hug: 30 s\n  Sack Mill: 10 cal',
+      '  Sack Drag: 60 m\n  Sack Hug: 25 s\n  Sack Mill: 12 cal',
+      ['Sack Drag 20 m', 'Sack Hug -5 s', 'Sack Mill 2 cal'],
+    ],
+    [
+      'what was skipped both times is a known zero',
+      '  Band Row: skipped',
+      '  Band Row: skipped',
+      ['Band Row 0 sets'],
+    ],
+    [
       'a lower bound now makes it one',
       '  Bar Press: 5 @ 80 kg',
       '  Bar Press: 6, ? @ 80 kg',
@@ -129,5 +141,75 @@ describe('the change from one week to another by movement', () => {
       }),
       { numRuns: 100 },
     );
+  });
+});
+
+describe('what changed, explained', () => {
+  const part = (work: Partial<Work>, key = 'bar press') => ({
+    key,
+    name: 'Bar Press',
+    work: { ...NO_WORK, ...work },
+    insteadOf: [],
+  });
+  const gap = { what: 'Bar Press', why: 'a set not recorded' };
+
+  test('in kilograms, with both weeks and what is missing in them', () => {
+    const [row] = splitChange([part({ external: 400_000, omitted: [gap] })], [part({ external: 500_000 })]);
+    expect(row!.change).toEqual({
+      value: 100,
+      unit: 'kg',
+      bound: 'exact',
+      method: 'change-by-movement',
+      inputs: [
+        { label: 'before', value: 400, unit: 'kg' },
+        { label: 'now', value: 500, unit: 'kg' },
+      ],
+      omitted: [gap],
+    });
+    const later = splitChange(
+      [part({ external: 400_000 })],
+      [part({ external: 500_000, atLeast: true, omitted: [gap] })],
+    );
+    expect(later[0]!.change).toMatchObject({ bound: 'at least', omitted: [gap] });
+  });
+
+  test('kilograms before reps, what is open last', () => {
+    const rows = splitChange(
+      [
+        part({ external: 1, atLeast: true }, 'open'),
+        part({ reps: 10 }, 'reps'),
+        part({ external: 1000 }, 'down'),
+      ],
+      [part({ external: 9_000_000 }, 'open'), part({ reps: 60 }, 'reps'), part({ external: 3000 }, 'up')],
+    );
+    expect(rows.map(({ key, change }) => [key, change.value, change.unit])).toEqual([
+      ['up', 3, 'kg'],
+      ['down', -1, 'kg'],
+      ['reps', 50, 'reps'],
+      ['open', undefined, 'kg'],
+    ]);
+  });
+
+  test('a line that could not be read, and an amrap without its score, say which and why', () => {
+    const parts = (lines: string) =>
+      splitByExercise(readWorks(DEFINITIONS, session('2026-02-02', lines)).sessions).map(
+        ({ work }) => work.omitted,
+      );
+    expect(parts('  Bar Press: 5 @ 80 kg, 3 @ @ kg')[0]).toContainEqual({
+      what: 'Bar Press',
+      why: 'part of the line could not be read',
+    });
+    expect(parts('  amrap 5:00\n    Bar Press: 5 @ 20 kg')).toEqual([
+      [{ what: 'Bar Press', why: 'its rounds are not written' }],
+    ]);
+    expect(parts('  amrap 5:00\n    Bar Press: 5 @ 20 kg\n    done 2 rounds')).toEqual([[]]);
+  });
+
+  test('what another movement was done instead of', () => {
+    const { sessions } = readWorks(
+      DEFINITIONS,
+      session('2026-02-02', '  Bar Press: 5 @ 80 kg, instead of Hand Press, tempo 3-1-X-0'),
+    );
+    expect(splitByExercise(sessions)[0]!.insteadOf).toEqual(['Hand Press']);
   });
 });

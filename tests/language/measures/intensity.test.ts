@@ -139,3 +139,94 @@ test('zones name themselves', () => {
     '0 reps, 90 % and over',
   ]);
 });
+
+describe('the numbers explain themselves', () => {
+  const read = (lines: string, day = '2026-02-02') => {
+    const { works, sessions } = readWorks(DEFINITIONS, `session ${day} ${NAME}\n${lines}\n`);
+    return computeIntensity(sessions.flatMap((work) => tallyIntensity(works, work)));
+  };
+
+  test('the average load, with the body named where it is in it', () => {
+    const { average } = read('  Bar Press: 10 @ 50, 5 @ 80 kg');
+    expect(average).toEqual({
+      value: 60,
+      unit: 'kg',
+      bound: 'exact',
+      method: 'average-load',
+      inputs: [
+        { label: 'volume', value: 900, unit: 'kg' },
+        { label: 'reps', value: 15, unit: 'reps' },
+      ],
+      omitted: [],
+    });
+    // 0.95 x 80 + 4 = 80 kg a rep.
+    expect(read('  Hang Pull: 5 @ bw+4 kg').average.inputs).toEqual([
+      { label: 'volume incl. body', value: 400, unit: 'kg' },
+      { label: 'reps', value: 5, unit: 'reps' },
+    ]);
+    expect(read('  Bar Press: 5, ? @ 80 kg').average.omitted).toEqual([
+      { what: 'Bar Press', why: 'a set not recorded' },
+    ]);
+  });
+
+  test('the share of the max, movement by movement', () => {
+    const { relative } = read('  Bar Press: 10 @ 80 kg\n  Hand Press: 5 @ 2x15 kg\n  Bar Pull: 5 @ 60 kg');
+    expect(relative).toMatchObject({ method: 'relative-intensity', unit: '%' });
+    expect(relative.inputs).toEqual([
+      { label: 'Bar Press, 10 reps at', value: 80, unit: '%' },
+      { label: 'Hand Press, 5 reps at', value: 50, unit: '%' },
+    ]);
+  });
+
+  test('the zones, of how many reps', () => {
+    const { zones } = read('  Bar Press: 10 @ 80 kg');
+    expect(zones[3]).toMatchObject({
+      method: 'intensity-zones',
+      unit: 'reps',
+      inputs: [{ label: 'reps with a share of a max', value: 10, unit: 'reps' }],
+    });
+  });
+
+  test('only reps count: no seconds, none not made', () => {
+    expect(read('  Bar Press: 30 s @ 80 kg').zones).toEqual([]);
+    expect(read('  Bar Press: 0 of 1 @ 80 kg').zones).toEqual([]);
+    expect(read('  Bar Press: ? @ 80 kg').zones).toEqual([]);
+  });
+
+  test('more help than the body weighs is no share', () => {
+    expect(read('  Hang Pull: 5 @ bw-90 kg').relative.value).toBeUndefined();
+  });
+
+  test('at a zone’s floor to the last digit of a double', () => {
+    // 63 of 90 kg is 70 %, which doubles make 69.99999….
+    const { works, sessions } = readWorks(
+      DEFINITIONS.replace('max Bar Press: 100 kg', 'max Bar Press: 90 kg'),
+      `session 2026-02-02 ${NAME}\n  Bar Press: 5 @ 63 kg\n`,
+    );
+    const { zones } = computeIntensity(tallyIntensity(works, sessions[0]!));
+    expect(zones.map(({ value }) => value)).toEqual([0, 0, 5, 0, 0]);
+  });
+
+  test('by each formula of an estimated max', () => {
+    // 5 reps to failure at 60 kg: Epley 70, Brzycki 67.5 (published table, r = 5).
+    const { works, sessions } = readWorks(
+      DEFINITIONS,
+      `session 2026-02-02 ${NAME}\n  Bar Pull: 5 @ 60 kg rpe 10\n`,
+    );
+    const share = (formula?: 'brzycki') =>
+      computeIntensity(tallyIntensity(works, sessions[0]!, formula)).relative.value;
+    expect(share()).toBeCloseTo(85.7143, 4);
+    expect(share('brzycki')).toBeCloseTo(88.8889, 4);
+    expect(share()).toBeCloseTo(85.7143, 4);
+  });
+
+  test('of a body share by sex', () => {
+    // Push-up: 0.71 for men, 0.68 for women (Mier CM et al. 2014): (68 + 12) / (68 + 32) = 80 %.
+    const definitions = `athlete ${NAME}\n  sex female\n  bodyweight 100 kg on 2026-01-01\n  max Push-up: bw+32 kg on 2026-01-01\n`;
+    const { works, sessions } = readWorks(
+      definitions,
+      `session 2026-02-02 ${NAME}\n  Push-up: 5 @ bw+12 kg\n`,
+    );
+    expect(computeIntensity(tallyIntensity(works, sessions[0]!)).relative.value).toBeCloseTo(80, 9);
+  });
+});

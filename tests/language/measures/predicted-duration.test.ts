@@ -230,3 +230,79 @@ test('names what went in', () => {
     'rests between rounds: 120',
   ]);
 });
+
+describe('a prediction names what it is made of', () => {
+  const inputsOf = (block: string, history: readonly string[] = []): string[] => {
+    const { practice } = practiceOf(
+      `exercise Loft Rower\n  work conditioning\n${writeDays('2026-05-04', NAME, history)}session 2026-06-01 ${NAME}\n${block}\n`,
+    );
+    const { entry } = practice.sessionsOf(NAME).at(-1)!;
+    const result = predictDuration(practice, entry.blocks[0]!, { athlete: NAME, beforeDay: DAY })!;
+    return result.inputs.map(({ label, value, unit }) => `${label} ${value}${unit ? ` ${unit}` : ''}`);
+  };
+
+  test('reps, change-overs and rests by common practice', () => {
+    expect(inputsOf('  circuit, 3 rounds\n    Press Up: 10\n    Bar Press: 10 @ 40 kg')).toEqual([
+      'reps 60 reps',
+      'a rep (common practice) 3 s',
+      'change-overs 3',
+      'a change-over (common practice) 15 s',
+      'rests between rounds (common practice) 120 s',
+    ]);
+    expect(inputsOf('  circuit, 3 rounds, rest 1:30\n    Press Up: 10')).toEqual([
+      'reps 30 reps',
+      'a rep (common practice) 3 s',
+      'rests between rounds 180 s',
+    ]);
+  });
+
+  test('straight sets with the rests between them', () => {
+    expect(inputsOf('  Bar Press: 3x5 @ 100 kg')).toEqual([
+      'reps 15 reps',
+      'a rep (common practice) 3 s',
+      'rests between sets (common practice) 240 s',
+    ]);
+    expect(inputsOf('  straight, rest 3:00\n    Bar Press: 3x5 @ 100 kg').at(-1)).toBe(
+      'rests between sets 360 s',
+    );
+    expect(inputsOf('  Bar Press: 3x5 @ 100 kg, rest 1:00').at(-1)).toBe('rests between sets 120 s');
+    // One set has no rest behind it.
+    expect(inputsOf('  Bar Press: 5 @ 100 kg')).toEqual(['reps 5 reps', 'a rep (common practice) 3 s']);
+  });
+
+  test('holds, where nothing is counted in reps', () => {
+    expect(inputsOf('  straight, rest 1:00\n    Side Lean: 2x30 s/side')).toEqual([
+      'holds, tempos and rests written 120 s',
+      'rests between sets 60 s',
+    ]);
+  });
+
+  test('a window and a single round have none', () => {
+    expect(inputsOf('  amrap 12:00\n    Press Up: 10')).toEqual([]);
+    expect(inputsOf('  circuit, 1 rounds\n    Press Up: 10')).toEqual([
+      'reps 10 reps',
+      'a rep (common practice) 3 s',
+    ]);
+  });
+
+  test('past rounds of the same block', () => {
+    const round = (times: string) => `  circuit, 3 rounds\n    Press Up: 10\n    time ${times}`;
+    expect(inputsOf('  circuit, 4 rounds, rest 1:00\n    Press Up: 10', [round('0:40, 0:44, 0:50')])).toEqual(
+      ['median of past rounds 44 s', 'past rounds 3 rounds', 'rounds 4 rounds', 'rests between rounds 180 s'],
+    );
+    // Three rounds of another block are no history of this one.
+    const other = '  circuit, 3 rounds\n    Ring Fold: 10\n    time 0:40, 0:44, 0:50';
+    expect(inputsOf('  circuit, 4 rounds, rest 1:00\n    Press Up: 10', [other])[0]).toBe('reps 40 reps');
+  });
+});
+
+describe('a clock that is written is the time', () => {
+  test.each([
+    ['every minute for so long', '  every 1:00 for 6:00\n    Press Up: 10', 360],
+    // Eight of 40 s and the seven pauses between them.
+    ['intervals', '  intervals 0:40 on, 0:20 off, 8 rounds\n    Press Up: 10', 460],
+    ['intervals without a pause', '  intervals 0:40 on, 8 rounds\n    Press Up: 10', 320],
+  ])('%s', (_name, block, seconds) => {
+    expect(predict(block)).toMatch(new RegExp(`^${seconds} \\(${seconds} to ${seconds}\\) the time`));
+  });
+});

@@ -133,3 +133,64 @@ describe('round by round', () => {
     ]);
   });
 });
+
+describe('the changes explain themselves', () => {
+  const compare = (before: string, now: string) => {
+    const { works } = practiceOf(
+      `${DEFINITIONS}\nsession 2026-03-02 ${NAME}\n${before}\nsession 2026-03-09 ${NAME}\n${now}\n`,
+    );
+    const work = lastWork(works, NAME);
+    return compareRounds(works, work, work.record.entry.blocks[0]!)!;
+  };
+  const plain = (times: string, press = '10 @ 40 kg') =>
+    `  circuit, 1 rounds\n    Bar Press: ${press}\n    time ${times}`;
+
+  test('seconds and percent, each with both days', () => {
+    // 400 kg in 2:00 and in 1:40: 200 and 240 kg/min.
+    const { earlier, rounds } = compare(plain('2:00'), plain('1:40'));
+    expect(earlier.record.date).toBe('2026-03-02');
+    expect(rounds[0]!.time).toEqual({
+      value: -20,
+      unit: 's',
+      bound: 'exact',
+      method: 'time-change',
+      inputs: [
+        { label: 'round 1', value: 100, unit: 's' },
+        { label: '2026-03-02', value: 120, unit: 's' },
+      ],
+      omitted: [],
+    });
+    expect(rounds[0]!.density).toMatchObject({ unit: '%', method: 'change' });
+    expect(rounds[0]!.density!.value).toBeCloseTo(20, 9);
+    expect(rounds[0]!.density!.inputs).toEqual([
+      { label: 'now', value: 240, unit: 'kg/min' },
+      { label: '2026-03-02', value: 200, unit: 'kg/min' },
+    ]);
+  });
+
+  test('in reps a minute where nothing has kilograms', () => {
+    const fold = (reps: number) => `  circuit, 1 rounds\n    Ring Fold: ${reps}\n    time 1:00`;
+    expect(
+      compare(fold(10), fold(12)).rounds[0]!.density!.inputs.map(({ value, unit }) => [value, unit]),
+    ).toEqual([
+      [12, 'reps/min'],
+      [10, 'reps/min'],
+    ]);
+  });
+
+  test('what was left out of either is named', () => {
+    const chained = '10 @ 40 kg + 10 kg chain';
+    const why = { what: 'Bar Press', why: '10 kg of chain' };
+    expect(compare(plain('2:00', chained), plain('1:40')).rounds[0]!.density!.omitted).toEqual([why]);
+    expect(compare(plain('2:00'), plain('1:40', chained)).rounds[0]!.density!.omitted).toEqual([why]);
+  });
+
+  test('of the block that is asked for', () => {
+    const second = `${plain('9:00')}\n  superset, 1 rounds\n    Bar Press: 10 @ 40 kg\n    time`;
+    const { works } = practiceOf(
+      `${DEFINITIONS}\nsession 2026-03-02 ${NAME}\n${second} 2:00\nsession 2026-03-09 ${NAME}\n${second} 1:30\n`,
+    );
+    const work = lastWork(works, NAME);
+    expect(compareRounds(works, work, work.record.entry.blocks[1]!)!.rounds[0]!.time.value).toBe(-30);
+  });
+});

@@ -78,3 +78,59 @@ describe('left to right', () => {
     expect(shown).toEqual(expected);
   });
 });
+
+describe('the sides explain themselves', () => {
+  test('in the unit of what was done, and in kilograms', () => {
+    const [row] = compareSides(sessionsOf('  Barge Row: 8 left 6 right @ 30 kg'));
+    expect(row).toMatchObject({ key: 'barge row', movement: 'Barge Row' });
+    expect(row!.amount).toMatchObject({
+      method: 'left-right',
+      unit: '',
+      inputs: [
+        { label: 'left', value: 8, unit: 'reps' },
+        { label: 'right', value: 6, unit: 'reps' },
+      ],
+    });
+    expect(row!.volume).toMatchObject({
+      method: 'left-right',
+      inputs: [
+        { label: 'left', value: 240, unit: 'kg' },
+        { label: 'right', value: 180, unit: 'kg' },
+      ],
+    });
+  });
+
+  test('of a hold in seconds alone, whatever was held', () => {
+    const [row] = compareSides(sessionsOf('  Rail Hold: 30 s left 20 s right @ 10 kg'));
+    expect(row!.amount.inputs.map(({ value, unit }) => [value, unit])).toEqual([
+      [30, 's'],
+      [20, 's'],
+    ]);
+    expect(row!.volume).toBeUndefined();
+  });
+
+  test('each measure of a movement by itself', () => {
+    const rows = compareSides(
+      sessionsOf('  Deck Carry: 20 m left 10 m right @ 20 kg, 8 left 6 right @ 20 kg'),
+    );
+    expect(rows.map(({ amount }) => amount.inputs[0]!.unit)).toEqual(['m', 'reps']);
+    expect(rows[0]!.volume!.inputs[0]).toEqual({ label: 'left', value: 400, unit: 'kg·m' });
+  });
+
+  test('without the body where a band takes off nobody knows how much of it, or nobody weighed it', () => {
+    const [helped] = compareSides(sessionsOf('  One Leg Rise: 5 left 4 right @ bw-red band'));
+    expect(helped!.amount.value).toBeCloseTo(1.25, 12);
+    expect(helped!.volume).toBeUndefined();
+    const early = readWorks(
+      DEFINITIONS,
+      `session 2025-12-31 ${NAME}\n  One Leg Rise: 5 left 4 right\n`,
+    ).sessions;
+    expect(compareSides(early)[0]!.volume).toBeUndefined();
+  });
+
+  test('sets that are not written for each side say nothing', () => {
+    expect(
+      compareSides(sessionsOf('  Barge Row: 8 left 6 right @ 30 kg, 11 @ 30 kg'))[0]!.amount.inputs[0]!.value,
+    ).toBe(8);
+  });
+});

@@ -45,6 +45,12 @@ describe('a week', () => {
     expectNear(week.strain.value, strain, 1e-5);
     expect(week.monotony).toMatchObject({ unit: '', method: 'monotony', omitted: [] });
     expect(week.strain).toMatchObject({ unit: 'AU', method: 'strain', omitted: [] });
+    // What went in explains the number: their product is it, to the last digit.
+    const [load, evenness] = week.strain.inputs;
+    expect(week.strain.inputs.map(({ label }) => label)).toEqual(
+      monotony === undefined ? [] : ['weekly load', 'monotony'],
+    );
+    expect(week.strain.value).toBe(load && evenness && (load.value as number) * (evenness.value as number));
     expect([week.load, week.monotony, week.strain].map(({ remark }) => remark)).toEqual(
       Array(3).fill(undefined),
     );
@@ -269,6 +275,9 @@ test('days since the last session that was trained', () => {
     unit: 'days',
     method: 'days-since',
   });
+  expect(
+    computeDaysSince(practice, NAME, dayOf(MONDAY) + 2)?.inputs.map(({ label }) => label.split(' ')[1]),
+  ).toEqual([MONDAY]);
   expect(computeLoadShape(practice, NAME, dayOf(MONDAY) - 1)).toBeUndefined();
 });
 

@@ -117,3 +117,69 @@ describe('reps per minute', () => {
     expect(computeRepRate(...firstBlock(lines))).toBeUndefined();
   });
 });
+
+describe('both explain themselves', () => {
+  test('work to rest, with where the rests come from', () => {
+    const labels = (lines: string) => computeWorkRest(...firstBlock(lines))!.inputs.map(({ label }) => label);
+    const written = computeWorkRest(
+      ...firstBlock('circuit, 2 rounds, rest 2:00\n    Ring Plank: 10\n    time 3:00, 5:00'),
+    );
+    expect(written).toEqual({
+      value: 4,
+      unit: '',
+      bound: 'exact',
+      method: 'work-rest',
+      inputs: [
+        { label: 'work', value: 480, unit: 's' },
+        { label: 'rests at the written rest', value: 120, unit: 's' },
+      ],
+      omitted: [],
+    });
+    expect(labels('intervals 0:40 on, 0:20 off, 8 rounds\n    Loft Rower: 150 m')).toEqual([
+      'work',
+      'rests by the clock',
+    ]);
+    expect(
+      labels('circuit, 3 rounds\n    Ring Plank: 10\n    time 3:00, 5:00, 3:00\n    rest 1:00, 1:30'),
+    ).toEqual(['work', 'rests taken']);
+  });
+
+  test('reps a minute', () => {
+    expect(
+      computeRepRate(...firstBlock('circuit, 2 rounds\n    Ring Plank: 10\n    time 0:50, 1:10')),
+    ).toEqual({
+      value: 10,
+      unit: 'reps/min',
+      bound: 'exact',
+      method: 'rep-density',
+      inputs: [
+        { label: 'reps', value: 20, unit: 'reps' },
+        { label: 'time', value: 120, unit: 's' },
+      ],
+      omitted: [],
+    });
+    // The window of an amrap holds all of it, timed or not.
+    const amrap = 'amrap 5:00\n    Ring Plank: 10\n    time 1:00, ?\n    done 3 rounds';
+    expect(computeRepRate(...firstBlock(amrap))!.omitted).toEqual([]);
+  });
+
+  test('rests within a round are taken in each of its passes', () => {
+    // Two passes of one rest of 0:30 in a round of 3:00: 120 of work; 60 within and none between.
+    const lines =
+      'circuit, 1 rounds x 2 passes\n    Ring Plank: 10\n    rest 0:30\n    Bar Press: 5 @ 20 kg\n    time 3:00';
+    expect(computeWorkRest(...firstBlock(lines))!.inputs.map(({ value }) => value)).toEqual([120, 60]);
+  });
+
+  test.each([
+    ['one timed interval', 'intervals 1 x 500 m, rest 1:00\n    Loft Rower: 500 m in 1:40'],
+    ['an interval without a time', 'intervals 2 x 500 m, rest 1:00\n    Loft Rower: 500 m in 1:40, 500 m'],
+    [
+      'sets with a time that are no intervals',
+      'straight, rest 1:00\n    Loft Rower: 500 m in 1:40, 500 m in 1:41',
+    ],
+    ['intervals without a pause', 'intervals 0:40 on, 8 rounds\n    Loft Rower: 150 m'],
+    ['work that took no time', 'circuit, 2 rounds, rest 1:00\n    Ring Plank: 10\n    time 0:00, 0:00'],
+  ])('no ratio of %s', (_name, lines) => {
+    expect(computeWorkRest(...firstBlock(lines))).toBeUndefined();
+  });
+});

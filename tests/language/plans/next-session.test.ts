@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { writeNextSession } from '../../../language/src/plans/next-session.ts';
 import { ATHLETE } from './project-text.ts';
-import { type Case, HEADER, next, open } from './write-next.ts';
+import { type Case, HEADER, LOG, next, open } from './write-next.ts';
 
 describe('from the plan', () => {
   test('the first day, on its date, with loads worked out', () => {
@@ -66,6 +66,21 @@ describe('from the plan', () => {
     const expected = `session 2026-11-03 ${ATHLETE}, Tin Tuesdays week 1 day 1`;
     expect(header(plan('Tin Tuesdays', 'Tue') + plan('Zinc Fridays', 'Fri'))).toBe(expected);
     expect(header(plan('Zinc Fridays', 'Fri') + plan('Tin Tuesdays', 'Tue'))).toBe(expected);
+  });
+
+  test('of a plan that the last session misspells, with a word about that', () => {
+    const { practice, works } = open({ plan: ['Push-up: 10'], log: [['2026-11-02 1', 'Push-up: 10']] });
+    const log = practice.file(LOG)!.lines.join('\n');
+    practice.setFile(LOG, log.replace('Copper Autumn', 'Coper Autumn'));
+    const found = writeNextSession(works, {
+      athlete: 'hesper quillon',
+      today: '2026-11-09',
+      unit: 'kg',
+      formula: 'epley',
+    });
+    expect('text' in found && found.text.split('\n')[1]).toBe(
+      '  > The session on 2026-11-02 names a plan that nothing defines, Coper Autumn, so it counts for none',
+    );
   });
 
   test('not while away', () => {

@@ -33,6 +33,12 @@ const ROWS: readonly (readonly [written: string, said: string, ...fixed: string[
   ['3x5 (80 kg)', 'Write 3x5 @ 80 kg: an @ stands before the load [syntax]', '3x5 @ 80 kg'],
   ['3x5 @ 80 kg (rpe 8)', 'Write rpe 8 without anything around it [syntax]', '3x5 @ 80 kg rpe 8'],
   [
+    '3x5 @ 80 kg @ 2 RIR',
+    'Write rir 2: the word comes first, and one @ stands before the load [load-or-rating]',
+    '3x5 @ 80 kg rir 2',
+  ],
+  ['5 @ +10 kg', 'Write bw+10 kg for weight added to the body [syntax]', '5 @ bw+10 kg'],
+  [
     '3x5 @ 80 kg @8',
     'Write rpe 8: one @ stands before the load, and a rating behind it has none [load-or-rating]',
     '3x5 @ 80 kg rpe 8',
@@ -157,6 +163,17 @@ test.each([
   expect(printRow(`session: Row: ${written}`)).toEqual([
     `    2:8 ${said}`,
     `      → Write warmup Row: 5 @ 40 kg: ${fixed}`,
+  ]);
+});
+
+test.each([
+  ['A1: Push-up 3x8', 'Write A1 Push-up', 'A1 Push-up: 3x8'],
+  ['A1: Push-up: 10, 9', 'Write A1 Push-up', 'A1 Push-up: 10, 9'],
+  ['b2: Row - 8/side @ 12 kg', 'Write b2 Row', 'b2 Row: 8/side @ 12 kg'],
+])('a colon behind the letter: %s', (written, said, fixed) => {
+  expect(printRow(`session: ${written}`)).toEqual([
+    expect.stringContaining(said),
+    expect.stringContaining(fixed),
   ]);
 });
 

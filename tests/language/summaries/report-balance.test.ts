@@ -113,6 +113,16 @@ describe('as data', () => {
   });
 });
 
+test('the change of a lower bound says so, and a hold changes by its seconds', () => {
+  const { week } = reportOf(
+    'session 2026-02-02 Ivo Fennimore\n  Keel Squat: 5 @ 70 kg\n  Mast Hug: 40 s\n',
+    'session 2026-02-09 Ivo Fennimore\n  Keel Squat: 6, ? @ 70 kg\n  Mast Hug: 55 s\n',
+  );
+  expect(printBalance(week)).toContain(
+    'by movement: since week 6: Keel Squat at least +70 kg, Mast Hug +15 s',
+  );
+});
+
 test('a week without sessions has no lines', () => {
   const { report } = reportOf('');
   expect(report.athletes[0]!.weeks).toEqual([]);
