@@ -1,6 +1,4 @@
-import { isMainThread } from 'node:worker_threads';
 import { runCommandLine } from './command-line.ts';
-import { serveShare } from './commands/check-in-threads.ts';
 import { systemClock } from './today.ts';
 
 // A reader that has seen enough, such as `head`, is no failure.
@@ -9,19 +7,12 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 const { NO_COLOR } = process.env;
-if (isMainThread) run();
-else serveShare();
-
-function run(): void {
-  runCommandLine(process.argv.slice(2), {
-    write: (text) => process.stdout.write(text),
-    writeError: (text) => process.stderr.write(text),
-    colour: process.stdout.isTTY === true && (NO_COLOR === undefined || NO_COLOR === ''),
-    folder: process.cwd(),
-    today: systemClock(process.env).today(),
-    // Of the bundle: a thread runs it too.
-    program: __filename,
-  }).then((code) => {
-    process.exitCode = code;
-  });
-}
+runCommandLine(process.argv.slice(2), {
+  write: (text) => process.stdout.write(text),
+  writeError: (text) => process.stderr.write(text),
+  colour: process.stdout.isTTY === true && (NO_COLOR === undefined || NO_COLOR === ''),
+  folder: process.cwd(),
+  today: systemClock(process.env).today(),
+}).then((code) => {
+  process.exitCode = code;
+});

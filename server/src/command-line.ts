@@ -14,8 +14,6 @@ export interface Terminal {
   /** The current folder: paths are relative to it. */
   readonly folder: string;
   readonly today: IsoDate;
-  /** The file that a thread runs to help with a long check; without it there is one thread. */
-  readonly program?: string;
 }
 
 const COMMANDS: Readonly<Record<string, (args: string[], terminal: Terminal) => Promise<number>>> = {

@@ -3,6 +3,7 @@ import type { SessionRecord } from '../practice/athlete.ts';
 import { findPosition, isSamePart } from '../practice/session-list.ts';
 import type { BlockWork } from './block-work.ts';
 import { type DayMax, readReps, type Series, toMovementKey } from './day-max.ts';
+import { lacksLoad } from './expand-sets.ts';
 import { findHighestProven } from './maxes.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
 import { rememberByWorks } from './remember.ts';
@@ -229,7 +230,8 @@ function listBestSets(work: SessionWork): readonly BestSet[] {
     .flatMap(({ set, series, movement, setNumber }): BestSet[] => {
       const reps = readReps(set.amount)?.reps ?? 0;
       const grams = readExternal(set.group.load, movement);
-      if (reps < 1 || grams === undefined || set.unfinished) return [];
+      // With what load a set was done that forgot its own, nobody can tell.
+      if (reps < 1 || grams === undefined || set.unfinished || lacksLoad(set.line, set.group)) return [];
       return [
         {
           series,

@@ -60,7 +60,7 @@ export function describeLoad(
   return facts.filter((fact) => fact !== undefined && fact.numbers.length > 0) as ReportFact[];
 }
 
-/** `1 850 AU · monotony 1 · strain 1 893`. */
+/** `1 850 AU · monotony 1.02 · strain 1 893`: the two multiply out by eye. */
 function describeWeekLoad(
   works: SessionWorks,
   athlete: string,
@@ -77,7 +77,7 @@ function describeWeekLoad(
     text: joinFacts([
       load.omitted.length > 0 ? `${count(load.omitted.length, 'day')} without effort or time` : undefined,
       load.value === undefined ? undefined : `${soFar}${lead}${printNumber(load.value)} AU`,
-      monotony.value === undefined ? undefined : `monotony ${printNumber(monotony.value, 1)}`,
+      monotony.value === undefined ? undefined : `monotony ${printNumber(monotony.value, 2)}`,
       strain.value === undefined ? undefined : `strain ${printNumber(strain.value)}`,
     ]),
     numbers: [load, monotony, strain].map((result) => explainNumber(result)),

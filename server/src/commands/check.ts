@@ -12,7 +12,6 @@ import { splitTexts } from '@plimsoll/language/text/lines';
 import type { Terminal } from '../command-line.ts';
 import type { FileProblem } from '../problems.ts';
 import { CheckCache } from './check-cache.ts';
-import { checkInThreads, countThreads } from './check-in-threads.ts';
 import { checkLogs, checkWithCache } from './check-logs.ts';
 import { Misuse } from './misuse.ts';
 import { readOptions, readToday } from './read-options.ts';
@@ -59,7 +58,7 @@ export async function runCheck(args: string[], terminal: Terminal): Promise<numb
   const severities = readChoices(values.severity);
   const logs = await readTexts(paths, terminal.folder);
   const cache = values.cache && resolve(terminal.folder, values.cache);
-  const found = await findProblems(logs, today, cache, terminal.program);
+  const found = await findProblems(logs, today, cache);
   const problems = logs.flatMap((log) => [
     ...complain(log),
     ...locate(applySeverities(found.get(log.uri)!, severities), log),
@@ -95,17 +94,13 @@ function readChoices(text = ''): Severities {
   return severities;
 }
 
-/** With a folder for the cache, only what is new to it is looked at; without it, a large practice is shared out. */
+/** With a folder for the cache, only what is new to it is looked at. */
 async function findProblems(
   logs: readonly ReadLog[],
   today: IsoDate,
   folder: string | undefined,
-  program: string | undefined,
 ): Promise<ReadonlyMap<string, readonly FileProblem[]>> {
-  if (!folder) {
-    const threads = program === undefined ? 1 : countThreads(logs);
-    return threads > 1 ? checkInThreads(logs, today, program!, threads) : checkLogs(logs, today);
-  }
+  if (!folder) return checkLogs(logs, today);
   const cache = await CheckCache.open(folder);
   const found = checkWithCache(logs, today, cache);
   await cache.close();

@@ -13,12 +13,6 @@ export class PartlyRead {
     for (const { uri, text } of logs) this.#texts.set(uri, text);
   }
 
-  /** More logs, all read at once. */
-  add(logs: readonly Pick<ReadLog, 'uri' | 'text'>[]): void {
-    for (const { uri, text } of logs) this.#texts.set(uri, text);
-    this.read(logs.map(({ uri }) => uri));
-  }
-
   read(uris: readonly string[]): void {
     for (const uri of uris) {
       if (!this.#practice.file(uri)) this.#practice.setFile(uri, this.#texts.get(uri)!);

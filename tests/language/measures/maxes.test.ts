@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fromDayNumber, type IsoDate, toDayNumber } from '../../../language/src/calendar/iso-date.ts';
-import { findMaxOn } from '../../../language/src/measures/maxes.ts';
+import { findHighestProven, findMaxOn } from '../../../language/src/measures/maxes.ts';
 import { listSeriesSets } from '../../../language/src/measures/series-sets.ts';
 import { NAME, printValue, readWorks } from './read-works.ts';
 
@@ -263,4 +263,44 @@ describe('the max valid on a day', () => {
     );
     expect(read()).toBe(80);
   });
+});
+
+describe('without a series', () => {
+  const both = (one: string, two: string) =>
+    maxOn(
+      `  max Hand Press: 26 kg on ${one}\n  max Hand Press: 2x24 kg on ${two}`,
+      '',
+      'Hand Press',
+      '2026-03-01',
+    );
+
+  test('the later of one implement and two', () => {
+    expect(both('2026-01-05', '2026-02-05')).toBe('stated 2026-02-05: 24 kg a hand');
+    expect(both('2026-02-05', '2026-01-05')).toBe('stated 2026-02-05: 26 kg');
+    // On one day that of one implement.
+    expect(both('2026-01-05', '2026-01-05')).toBe('stated 2026-01-05: 26 kg');
+  });
+
+  test('none of a movement that nobody did', () => {
+    expect(maxOn('', '', 'Bar Press', '2026-03-01')).toBe('none');
+  });
+});
+
+test('the highest that was proven, up to and on a day', () => {
+  const { works } = readWorks(
+    `${MOVEMENTS}\nathlete ${NAME}\n  max Bar Press: 100 kg on 2026-01-05\n  max Bar Press: 110 kg on 2026-01-20\n  max Bar Press: 105 kg on 2026-02-05\n`,
+    session('2026-02-01', 'Bar Press: 5 @ 110 kg rpe 10'),
+  );
+  const series = listSeriesSets(works.of(works.practice.sessionsOf(NAME)[0]!))[0]!.series;
+  const highest = (day: IsoDate) => findHighestProven(works, NAME, series, toDayNumber(day));
+  // An estimate, 128 kg, proves nothing; a later, lower max takes nothing back.
+  expect((['2026-01-04', '2026-01-05', '2026-01-20', '2026-03-01'] as const).map(highest)).toEqual([
+    undefined,
+    100,
+    110,
+    110,
+  ]);
+  expect(
+    findHighestProven(works, NAME, { ...series, key: 'long hinge' }, toDayNumber('2026-03-01')),
+  ).toBeUndefined();
 });

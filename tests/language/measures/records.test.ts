@@ -44,6 +44,13 @@ describe('records of a session', () => {
       ['Bar Press: 5 @ 82.5 kg rpe 10'],
       ['5 @ 82.5', 'e1RM 96.3'],
     ],
+    // 0.95 x 80 = 76 kg of body: (76 + 10) x 35/30 - 76 = 24.3 kg added. The eight forgot their load, which was not the body alone for sure.
+    [
+      'a set that forgot its load is none',
+      ['Hang Pull: 5'],
+      ['Hang Pull: 5 @ bw+10 kg, 8'],
+      ['5 @ bw+10', 'e1RM 24.3'],
+    ],
     ['the same again is none', ['Bar Press: 5 @ 80 kg'], ['Bar Press: 5 @ 80 kg'], []],
     // 4 @ 82.5: at least 93.5, over 93.33.
     [
