@@ -30,6 +30,11 @@ function splitSession(work: SessionWork): readonly ExerciseWork[] {
   return split;
 }
 
+/** The same of one block. */
+export function splitBlockByExercise(work: SessionWork, block: BlockWork): ExerciseWork[] {
+  return merge(splitBlock(work, block));
+}
+
 function splitBlock(
   { context, record }: SessionWork,
   { block, sets, roundCount }: BlockWork,

@@ -1,33 +1,63 @@
-import { type Result, toResult } from './result.ts';
+import type { ExerciseWork } from './exercise-work.ts';
+import type { MethodId } from './methods.ts';
+import { type Result, toResult, type Unit } from './result.ts';
 import type { BodyMass } from './session-work.ts';
 import { volumeOf, type Work } from './work.ts';
 
+export interface WorkParts {
+  readonly bodyMass?: (BodyMass & { readonly age: number }) | undefined;
+  /** The exercises that the work is made of: what went into each sum. */
+  readonly exercises?: readonly Pick<ExerciseWork, 'name' | 'work'>[];
+}
+
+/** Sums that are shown where there is anything in them. */
+const SUMS: readonly {
+  readonly method: MethodId;
+  readonly unit: Unit;
+  readonly sumOf: (work: Work) => number;
+}[] = [
+  { method: 'reps', unit: 'reps', sumOf: ({ reps }) => reps },
+  { method: 'volume-load', unit: 'kg', sumOf: volumeOf },
+  { method: 'load-distance', unit: 'kg·m', sumOf: ({ carried }) => carried / 1000 },
+  { method: 'seconds', unit: 's', sumOf: ({ seconds }) => seconds },
+  { method: 'contacts', unit: 'contacts', sumOf: ({ contacts }) => contacts },
+  { method: 'metres', unit: 'm', sumOf: ({ metres }) => metres },
+  { method: 'calories', unit: 'cal', sumOf: ({ calories }) => calories },
+];
+
 /** The sums of some work, each as a number that can explain itself; sums of nothing are left out. */
-export function toWorkResults(work: Work, bodyMass?: BodyMass & { readonly age: number }): Result[] {
-  const { omitted } = work;
-  const bound = work.atLeast ? ('at least' as const) : ('exact' as const);
-  const results: Result[] = [toResult({ value: work.sets, unit: 'sets', method: 'sets', omitted: [] })];
-  if (work.hardSets > 0) results.push(toResult({ value: work.hardSets, unit: 'sets', method: 'hard-sets' }));
-  if (work.reps > 0) results.push(toResult({ value: work.reps, unit: 'reps', method: 'reps', bound }));
-  if (volumeOf(work) > 0) results.push(toVolumeResult(work, bodyMass));
-  if (work.carried > 0) {
+export function toWorkResults(work: Work, { bodyMass, exercises = [] }: WorkParts = {}): Result[] {
+  const inputsOf = (unit: Unit, sumOf: (part: Work) => number): Result['inputs'] =>
+    exercises.flatMap(({ name, work: part }) =>
+      sumOf(part) > 0 ? [{ label: name, value: sumOf(part), unit }] : [],
+    );
+  const setsOf = ({ sets }: Work): number => sets;
+  const hardOf = ({ hardSets }: Work): number => hardSets;
+  const results: Result[] = [
+    toResult({ value: work.sets, unit: 'sets', method: 'sets', inputs: inputsOf('sets', setsOf) }),
+  ];
+  if (work.hardSets > 0) {
+    const omitted = exercises.flatMap(({ name, work: { sets, hardSets } }) =>
+      hardSets < sets ? [{ what: name, why: `${sets - hardSets} of ${sets} sets not known to be hard` }] : [],
+    );
+    const inputs = inputsOf('sets', hardOf);
+    results.push(toResult({ value: work.hardSets, unit: 'sets', method: 'hard-sets', inputs, omitted }));
+  }
+  const bound = work.atLeast ? 'at least' : 'exact';
+  for (const { method, unit, sumOf } of SUMS) {
+    const value = sumOf(work);
+    if (value === 0) continue;
     results.push(
-      toResult({ value: work.carried / 1000, unit: 'kg·m', method: 'load-distance', bound, omitted }),
+      method === 'volume-load'
+        ? toVolumeResult(work, bodyMass)
+        : toResult({ value, unit, method, bound, inputs: inputsOf(unit, sumOf), omitted: work.omitted }),
     );
   }
-  const sums = [
-    ['seconds', work.seconds, 's'],
-    ['contacts', work.contacts, 'contacts'],
-    ['metres', work.metres, 'm'],
-    ['calories', work.calories, 'cal'],
-  ] as const;
-  for (const [method, value, unit] of sums)
-    if (value > 0) results.push(toResult({ value, unit, method, bound }));
   return results;
 }
 
 /** Kilograms lifted, with the share of body mass named apart. */
-export function toVolumeResult(work: Work, bodyMass?: BodyMass & { readonly age: number }): Result {
+export function toVolumeResult(work: Work, bodyMass?: WorkParts['bodyMass']): Result {
   const body = work.body / 1000;
   return toResult({
     value: volumeOf(work),

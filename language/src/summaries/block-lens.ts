@@ -1,5 +1,6 @@
 import type { BlockWork } from '../measures/block-work.ts';
 import { computeBlockDensity, computeWorkDensity, findTimes, splitRounds } from '../measures/density.ts';
+import { splitBlockByExercise } from '../measures/exercise-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
 import type { Result } from '../measures/result.ts';
 import { toResult } from '../measures/result.ts';
@@ -59,7 +60,7 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
   if (timed.length === 0) {
     return {
       facts: [count(blockWork.total.sets, 'working set'), printTotal(works, work, blockWork, options)],
-      results: toWorkResults(blockWork.total),
+      results: explainWork(work, blockWork),
     };
   }
   const seconds = timed.reduce((sum, round) => sum + times[round]!, 0);
@@ -83,10 +84,15 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
       ...(density ? [density] : []),
       ...(whole ? [whole] : []),
       ...(drift?.result ? [drift.result] : []),
-      ...toWorkResults(blockWork.total),
+      ...explainWork(work, blockWork),
     ],
   };
 };
+
+/** The sums of a block, with the exercises that went in. */
+function explainWork(work: SessionWork, block: BlockWork): Result[] {
+  return toWorkResults(block.total, { exercises: splitBlockByExercise(work, block) });
+}
 
 function printDensity(density: Result, { total }: BlockWork, unit: 'kg' | 'lb'): string {
   const lead = density.bound === 'at least' ? 'at least ' : '';
@@ -143,7 +149,7 @@ function describeDrift(
 const describeStraight: Describe = (works, work, blockWork, options) => {
   const { block, total } = blockWork;
   const lines = block.lines.filter((line) => line.purpose !== 'warmup');
-  const results = toWorkResults(total);
+  const results = explainWork(work, blockWork);
   const sum = printTotal(works, work, blockWork, options);
   if (lines.length !== 1) return { facts: [count(total.sets, 'working set'), sum], results };
   const top = findTopSet(blockWork, work.record.index);
@@ -179,7 +185,7 @@ function findTopSet({ block }: BlockWork, index: number): string | undefined {
 
 /** `4 rounds + 12 cal + 5`, `9:48`: the score, and how it stands to the last time. */
 const describeScore: Describe = (works, work, blockWork, options) => {
-  const { block, total } = blockWork;
+  const { block } = blockWork;
   const unit = unitFor(works, work.record.athlete, options);
   const score = printScore(block);
   const density = computeBlockDensity(blockWork, findTimes(block, work.record));
@@ -190,7 +196,7 @@ const describeScore: Describe = (works, work, blockWork, options) => {
       printTotal(works, work, blockWork, options),
       density && areSumsKnown(work, [block], options) ? printDensity(density, blockWork, unit) : undefined,
     ],
-    results: [...(density ? [density] : []), ...toWorkResults(total)],
+    results: [...(density ? [density] : []), ...explainWork(work, blockWork)],
   };
 };
 
@@ -241,7 +247,7 @@ const describeEvery: Describe = (works, work, blockWork, options) => {
       sets.length > 0 ? `${made} of ${sets.length} made` : undefined,
       printTotal(works, work, blockWork, options),
     ],
-    results: toWorkResults(blockWork.total),
+    results: explainWork(work, blockWork),
   };
 };
 
@@ -258,7 +264,7 @@ const describeIntervals: Describe = (works, work, blockWork, options) => {
         : describeAmounts(sets.map((set) => set.amount && measureAmount(set.amount)));
   return {
     facts: [spread, printTotal(works, work, blockWork, options)],
-    results: toWorkResults(blockWork.total),
+    results: explainWork(work, blockWork),
   };
 };
 

@@ -1,5 +1,6 @@
 import { fromDayNumber, type IsoDate, toDayNumber } from '../calendar/iso-date.ts';
 import { type IsoWeek, printIsoWeek, startOfWeek } from '../calendar/iso-week.ts';
+import { splitByExercise } from '../measures/exercise-work.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import { compareWeeks, findFirst, startDayOf, type WeekMark } from '../measures/week-work.ts';
 import { toWorkResults } from '../measures/work-results.ts';
@@ -95,7 +96,10 @@ function reportWeek(works: SessionWorks, athlete: string, start: number, options
       printSum(week.total, unit),
       printWeekChanges(week, changes),
     ]),
-    numbers: explainAll([...toWorkResults(week.total), ...changes.map((made) => toWeekResult(week, made))]),
+    numbers: explainAll([
+      ...toWorkResults(week.total, { exercises: splitByExercise(week.sessions) }),
+      ...changes.map((made) => toWeekResult(week, made)),
+    ]),
     balance: describeBalance(works, week, changes[0], unit, options),
     load: describeLoad(works, athlete, start, unit, options),
     sessions: week.sessions.map((work) => reportSession(works, work, options)),

@@ -1,5 +1,6 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
 import { computeSessionDensity } from '../measures/density.ts';
+import { splitByExercise } from '../measures/exercise-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
 import { type Result, toResult } from '../measures/result.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
@@ -86,7 +87,11 @@ export function explainSession(work: SessionWork): Result[] {
           ],
         })
       : undefined;
-  return [...toWorkResults(total, aged), ...(density ? [density] : []), ...(load ? [load] : [])];
+  return [
+    ...toWorkResults(total, { bodyMass: aged, exercises: splitByExercise([work]) }),
+    ...(density ? [density] : []),
+    ...(load ? [load] : []),
+  ];
 }
 
 export function unitFor(works: SessionWorks, athlete: string, options: LensOptions): MassUnit {

@@ -39,6 +39,48 @@ describe('the sums of some work as numbers that explain themselves', () => {
     ]);
   });
 
+  test('with the exercises that went in, and those whose sets are not known to be hard', () => {
+    const exercises = [
+      { name: 'Back Squat', work: { ...NO_WORK, sets: 3, hardSets: 3, reps: 15 } },
+      { name: 'Plank', work: { ...NO_WORK, sets: 2, seconds: 90 } },
+    ];
+    const work = { ...NO_WORK, sets: 5, hardSets: 3, reps: 15, seconds: 90 };
+    expect(toWorkResults(work, { exercises })).toEqual([
+      {
+        ...base,
+        value: 5,
+        unit: 'sets',
+        method: 'sets',
+        inputs: [
+          { label: 'Back Squat', value: 3, unit: 'sets' },
+          { label: 'Plank', value: 2, unit: 'sets' },
+        ],
+      },
+      {
+        ...base,
+        value: 3,
+        unit: 'sets',
+        method: 'hard-sets',
+        inputs: [{ label: 'Back Squat', value: 3, unit: 'sets' }],
+        omitted: [{ what: 'Plank', why: '2 of 2 sets not known to be hard' }],
+      },
+      {
+        ...base,
+        value: 15,
+        unit: 'reps',
+        method: 'reps',
+        inputs: [{ label: 'Back Squat', value: 15, unit: 'reps' }],
+      },
+      {
+        ...base,
+        value: 90,
+        unit: 's',
+        method: 'seconds',
+        inputs: [{ label: 'Plank', value: 90, unit: 's' }],
+      },
+    ]);
+  });
+
   test('no sets is an answer, no kilograms is none', () => {
     expect(toWorkResults(NO_WORK)).toEqual([{ ...base, value: 0, unit: 'sets', method: 'sets' }]);
   });
@@ -62,13 +104,13 @@ describe('the sums of some work as numbers that explain themselves', () => {
     expect(results.map(({ method, bound, omitted }) => [method, bound, omitted.length])).toEqual([
       ['sets', 'exact', 0],
       ['hard-sets', 'exact', 0],
-      ['reps', 'at least', 0],
+      ['reps', 'at least', 1],
       ['volume-load', 'at least', 1],
       ['load-distance', 'at least', 1],
-      ['seconds', 'at least', 0],
-      ['contacts', 'at least', 0],
-      ['metres', 'at least', 0],
-      ['calories', 'at least', 0],
+      ['seconds', 'at least', 1],
+      ['contacts', 'at least', 1],
+      ['metres', 'at least', 1],
+      ['calories', 'at least', 1],
     ]);
     expect(results[3]!.omitted).toBe(OMITTED);
   });
