@@ -1,4 +1,5 @@
 import { type Series, toMovementKey } from './day-max.ts';
+import { findLatest } from './latest.ts';
 import { findMaxesOf, toPlainKey, type ValidMax } from './max-history.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
 import { nameMovement } from './series-sets.ts';
@@ -31,7 +32,7 @@ export function findMaxOn(
     : [[toPlainKey(key, false), toPlainKey(key, true)]];
   for (const timeline of [history.proven, history.estimated]) {
     for (const keys of levels) {
-      const found = keys.flatMap((each) => findLatest(timeline.get(each), day) ?? []);
+      const found = keys.flatMap((each) => findLatest(timeline.get(each) ?? [], day) ?? []);
       if (found.length > 0)
         return withAge(
           found.reduce((a, b) => (b.day > a.day ? b : a)),
@@ -40,17 +41,6 @@ export function findMaxOn(
     }
   }
   return undefined;
-}
-
-/** The last of a list in order of days that is not after a day. */
-function findLatest(list: readonly ValidMax[] = [], day: number): ValidMax | undefined {
-  let [low, high] = [0, list.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (list[middle]!.day <= day) low = middle + 1;
-    else high = middle;
-  }
-  return list[low - 1];
 }
 
 /** The highest max of just this series that was stated, tested or retested up to a day, in kilograms as there. */

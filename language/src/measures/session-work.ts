@@ -4,6 +4,7 @@ import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { type BlockWork, computeBlockWork, type WorkContext } from './block-work.ts';
 import { type DayMax, estimateDayMaxes } from './day-max.ts';
+import { findLatest } from './latest.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
 import { addWork, NO_WORK, type Work } from './work.ts';
 
@@ -65,7 +66,7 @@ export class SessionWorks {
   of(record: SessionRecord): SessionWork {
     const { entry, index } = record;
     const { weighIns, sex } = this.basisOf(record.athlete);
-    const bodyMass = findLast(weighIns, record.day);
+    const bodyMass = findLatest(weighIns, record.day);
     const byIndex = this.cache.get(entry) ?? [];
     this.cache.set(entry, byIndex);
     const known = byIndex[index];
@@ -138,7 +139,7 @@ export class SessionWorks {
 
   /** The athlete's last weigh-in on or before a day, from the definition and from the sessions. */
   bodyMassOn(athlete: string, day: number): BodyMass | undefined {
-    return findLast(this.weighInsOf(athlete), day);
+    return findLatest(this.weighInsOf(athlete), day);
   }
 
   /** In order of days. The list and what is in it stay the same objects as long as they say the same. */
@@ -152,17 +153,6 @@ export class SessionWorks {
     this.weighIns.set(athlete, { records, athlete: entry, list });
     return list;
   }
-}
-
-/** The last of a list in order of days that is not after a day. */
-function findLast(list: readonly BodyMass[], day: number): BodyMass | undefined {
-  let [low, high] = [0, list.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (list[middle]!.day <= day) low = middle + 1;
-    else high = middle;
-  }
-  return list[low - 1];
 }
 
 function isSameList(a: readonly BodyMass[], b: readonly BodyMass[]): boolean {

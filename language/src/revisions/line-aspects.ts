@@ -1,6 +1,7 @@
 /** What one movement's line asks for otherwise than another: sets, reps, load, rest, progression and the rest of it. */
 import type { MovementLine } from '../model/entry.ts';
 import type { Cell, Modifier, SetGroup } from '../model/quantity.ts';
+import { listModifiers } from '../plans/line-steps.ts';
 import { printLoad } from '../printing/print-load.ts';
 import { printModifier } from '../printing/print-modifiers.ts';
 import { printAmount, printPlain } from '../printing/print-quantity.ts';
@@ -68,10 +69,6 @@ function plain(quantity: NonNullable<SetGroup['within']>) {
 function printPlainly(what: AspectName, modifier: Modifier): string {
   const text = printModifier(modifier);
   return what === modifier.kind && text.startsWith(`${what} `) ? text.slice(what.length + 1) : text;
-}
-
-function listModifiers({ cells, modifiers }: MovementLine): Modifier[] {
-  return [...cells.flatMap((cell) => cell.modifiers), ...modifiers];
 }
 
 function countSets({ sets }: Cell): string {
