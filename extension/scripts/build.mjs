@@ -2,7 +2,7 @@
 import { rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build, context } from 'esbuild';
-import { common, printSize, serverBundle } from '../../server/scripts/build.mjs';
+import { common, printSize, serverBundles } from '../../server/scripts/build.mjs';
 import { writeNotices } from './notices.mjs';
 
 const extension = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
@@ -14,7 +14,7 @@ const bundles = [
     outfile: extension('out/extension.cjs'),
     external: ['vscode'],
   },
-  serverBundle(extension('out/server.cjs')),
+  ...serverBundles(extension('out/server.cjs')),
 ];
 
 if (process.argv.includes('--watch')) {

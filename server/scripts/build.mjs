@@ -1,5 +1,6 @@
-// Bundles the language server and the command line, each into one CommonJS file that Node 20 runs as it stands.
+// Bundles the language server and the command line into CommonJS that Node 20 runs as it stands.
 import { chmod, stat } from 'node:fs/promises';
+import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
@@ -17,19 +18,28 @@ export const common = {
   logLevel: 'warning',
 };
 
-/** The language server, written to the given file. */
-export const serverBundle = (outfile = server('out/server.cjs')) => ({
-  ...common,
-  entryPoints: [server('src/main.ts')],
-  outfile,
-});
+/** A program and the small file that starts it, whose name is the program's without `-program`. */
+function startable(entryPoint, starter, options = {}) {
+  const program = starter.replace(/\.cjs$/, '-program.cjs');
+  return [
+    { ...common, entryPoints: [server(entryPoint)], outfile: program },
+    {
+      ...common,
+      entryPoints: [server('src/starter.ts')],
+      outfile: starter,
+      external: ['./*-program.cjs'],
+      define: { PROGRAM: JSON.stringify(`./${basename(program)}`) },
+      ...options,
+    },
+  ];
+}
 
-const commandLineBundle = {
-  ...common,
-  entryPoints: [server('src/cli.ts')],
-  outfile: server('out/plimsoll.cjs'),
-  banner: { js: '#!/usr/bin/env node' },
-};
+/** The language server, written to the given file and one beside it. */
+export const serverBundles = (outfile = server('out/server.cjs')) => startable('src/main.ts', outfile);
+
+/** The command line, likewise. */
+export const commandLineBundles = (outfile = server('out/plimsoll.cjs')) =>
+  startable('src/cli.ts', outfile, { banner: { js: '#!/usr/bin/env node' } });
 
 /** `out/server.cjs  512 kB` */
 export async function printSize(file) {
@@ -39,9 +49,9 @@ export async function printSize(file) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  for (const bundle of [serverBundle(), commandLineBundle]) {
+  for (const bundle of [...serverBundles(), ...commandLineBundles()]) {
     await build(bundle);
     await printSize(bundle.outfile);
   }
-  await chmod(commandLineBundle.outfile, 0o755);
+  await chmod(server('out/plimsoll.cjs'), 0o755);
 }

@@ -48,6 +48,8 @@ export interface ServerSurroundings {
   readonly clock: Clock;
   /** How long typing must have paused before anything is underlined. */
   readonly quietMs?: number;
+  /** Called when all files have been read. */
+  readonly loaded?: () => void;
 }
 
 /** A change of whole folders reaches no watcher of `*.plim`. */
@@ -58,7 +60,7 @@ const FOLDERS: FileOperationRegistrationOptions = {
 /** Wires the practice to an editor. Every request is answered at once from what is known then. */
 export function startServer(
   connection: Connection,
-  { store, clock, quietMs = 150 }: ServerSurroundings,
+  { store, clock, quietMs = 150, loaded }: ServerSurroundings,
 ): void {
   const practice = createPractice();
   const works = new SessionWorks(practice);
@@ -85,6 +87,7 @@ export function startServer(
       progress.done();
       showProblems([...practice.fileUris(), ...workspace.openUris()]);
       refresh.schedule();
+      loaded?.();
     },
     failed: (uri, error) => logFailure(`facts of ${uri}`, error),
   });

@@ -234,8 +234,8 @@ describe('the bundle in a process of its own', () => {
   let bundle: string;
   beforeAll(async () => {
     bundle = join(folder, 'plimsoll.cjs');
-    const { common } = await import(join(root, 'server/scripts/build.mjs'));
-    await build({ ...common, entryPoints: [join(root, 'server/src/cli.ts')], outfile: bundle });
+    const { commandLineBundles } = await import(join(root, 'server/scripts/build.mjs'));
+    for (const options of commandLineBundles(bundle)) await build(options);
   });
 
   async function start(cwd: string, ...args: string[]) {

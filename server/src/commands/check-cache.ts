@@ -100,7 +100,9 @@ async function readContents(file: string, program: string): Promise<Contents | u
 /** What another version of this program found may be wrong by now. */
 async function hashProgram(): Promise<string> {
   try {
-    return hash(await readFile(process.argv[1] ?? '', 'latin1'));
+    // The bundle's own file: what was started only starts it. Where nothing is bundled, what was started.
+    const file = typeof __filename === 'string' ? __filename : (process.argv[1] ?? '');
+    return hash(await readFile(file, 'latin1'));
   } catch {
     return '';
   }

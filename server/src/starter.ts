@@ -1,0 +1,16 @@
+/**
+ * What is started: it runs the program that the build puts beside it, and lets Node keep what it compiled of it for the
+ * next start (where `node:module` says: in the system's folder for temporary files, or in none with
+ * `NODE_DISABLE_COMPILE_CACHE`). A Node older than 22.8 has no such thing, and does without.
+ */
+import { enableCompileCache, flushCompileCache } from 'node:module';
+
+/** Put in by the build, for there are two such programs. */
+declare const PROGRAM: string;
+
+/** A server that is killed writes nothing at its end; by then it has compiled what its start needs. */
+const STARTED_IN_MS = 5_000;
+
+enableCompileCache?.();
+require(PROGRAM);
+setTimeout(() => flushCompileCache?.(), STARTED_IN_MS).unref();

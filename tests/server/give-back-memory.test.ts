@@ -1,0 +1,29 @@
+import { execFile } from 'node:child_process';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { expect, test } from 'vitest';
+
+const source = join(import.meta.dirname, '../../server/src/give-back-memory.ts');
+
+/** A process of its own fills its heap, lets go of it and rests: megabytes resident before and after. */
+async function rest(call: string): Promise<{ before: number; after: number }> {
+  const script = `
+    import { giveBackMemoryOnceIdle } from ${JSON.stringify(source)};
+    let kept = Array.from({ length: 2e6 }, (_, index) => ({ index, text: 'set ' + index }));
+    kept = kept.filter(({ index }) => index % 100 === 0);
+    ${call};
+    const before = process.memoryUsage.rss();
+    setTimeout(() => console.log(JSON.stringify({ before, after: process.memoryUsage.rss(), kept: kept.length })), 7000);
+  `;
+  const args = ['--experimental-strip-types', '--input-type=module', '--eval', script];
+  const { stdout } = await promisify(execFile)(process.execPath, args);
+  const { before, after, kept } = JSON.parse(stdout);
+  expect(kept).toBe(20_000);
+  return { before: before / 1e6, after: after / 1e6 };
+}
+
+test('a process that rests gives back what it needs no more; without, it keeps most of it', async () => {
+  const [given, kept] = await Promise.all([rest('giveBackMemoryOnceIdle()'), rest('')]);
+  expect(given.after).toBeLessThan(given.before / 2);
+  expect(given.after).toBeLessThan(kept.after);
+});
