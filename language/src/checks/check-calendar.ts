@@ -4,7 +4,7 @@ import type { Fix, Problem, Span } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { type CheckContext, problem, textAt } from './check-context.ts';
 import { describePlace } from './check-definitions.ts';
-import { findHistory } from './training-history.ts';
+import { listSessionsBefore } from './training-history.ts';
 
 /** More athletes than this are not offered one by one. */
 const MOST_OFFERED = 5;
@@ -44,11 +44,10 @@ export function* checkTwice(
 ): Iterable<Problem> {
   if (!entry.date?.date) return;
   const { date, span } = entry.date;
-  for (const { athlete } of own) {
-    const { records, positions } = findHistory(practice, athlete);
-    const before = records[positions.get(entry)! - 1];
+  for (const record of own) {
+    const [before] = listSessionsBefore(practice, record);
     if (!before || before.date !== date || before.entry.clock !== entry.clock) continue;
-    const who = practice.athleteName(athlete);
+    const who = practice.athleteName(record.athlete);
     const session = who === '' ? 'A session' : `A session of ${who}`;
     const advice = entry.clock
       ? 'correct a date or a time'

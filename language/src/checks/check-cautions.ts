@@ -1,11 +1,12 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
 import type { AthleteEntry, SessionEntry } from '../model/entry.ts';
 import type { Problem, Span } from '../model/source.ts';
+import { listModifiers } from '../plans/line-steps.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { CHECKS } from './catalogue.ts';
-import { type CheckContext, joinWords, listModifiers, problem } from './check-context.ts';
-import { findHistory } from './training-history.ts';
+import { type CheckContext, joinWords, problem } from './check-context.ts';
+import { listSessionsBefore } from './training-history.ts';
 
 /** Years of age below which an athlete counts as young. */
 const ADULT_AGE = CHECKS['caution-youth'].numbers.years;
@@ -97,10 +98,10 @@ function isScreened(screened: AthleteEntry['screened'], day: number): boolean {
 /** The first session after more than two weeks without one. */
 export function* checkLayoff(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
   if (entry.missed || !entry.date) return;
-  const back = records.flatMap(({ athlete, day }) => {
-    const before = findSessionBefore(entry, athlete, practice);
-    const days = before ? day - before.day : 0;
-    return days > LAYOFF_DAYS ? [{ name: practice.athleteName(athlete), days }] : [];
+  const back = records.flatMap((record) => {
+    const before = findTrainedBefore(practice, record);
+    const days = before ? record.day - before.day : 0;
+    return days > LAYOFF_DAYS ? [{ name: practice.athleteName(record.athlete), days }] : [];
   });
   if (back.length === 0) return;
   const days = Math.max(...back.map((each) => each.days));
@@ -113,13 +114,7 @@ export function* checkLayoff(entry: SessionEntry, { practice, records }: CheckCo
   yield problem('caution-layoff', entry.date.span, message);
 }
 
-function findSessionBefore(
-  entry: SessionEntry,
-  athlete: string,
-  practice: Practice,
-): SessionRecord | undefined {
-  const { records, positions } = findHistory(practice, athlete);
-  let at = (positions.get(entry) ?? 0) - 1;
-  while (at >= 0 && records[at]!.entry.missed) at--;
-  return records[at];
+function findTrainedBefore(practice: Practice, record: SessionRecord): SessionRecord | undefined {
+  for (const before of listSessionsBefore(practice, record)) if (!before.entry.missed) return before;
+  return undefined;
 }

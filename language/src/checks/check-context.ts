@@ -1,7 +1,6 @@
 import type { IsoDate } from '../calendar/iso-date.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import type { Block, Entry, MovementLine } from '../model/entry.ts';
-import type { Modifier } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
@@ -45,12 +44,6 @@ export function listBlocks(entry: Entry): readonly Block[] {
 
 export function listLines(entry: Entry): BlockLine[] {
   return listBlocks(entry).flatMap((block) => block.lines.map((line) => ({ block, line })));
-}
-
-/** What stands behind the sets of a line, cell by cell: mostly nothing. */
-export function listModifiers({ modifiers, cells }: MovementLine): readonly Modifier[] {
-  if (cells.every((cell) => cell.modifiers.length === 0)) return modifiers;
-  return [...modifiers, ...cells.flatMap((cell) => cell.modifiers)];
 }
 
 /** Whether a line's sets are a preparation only, by its prefix or its block. */

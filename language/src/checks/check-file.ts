@@ -4,6 +4,7 @@ import type { Entry, SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
+import { isSamePast } from '../practice/same-past.ts';
 import type { ReadFile } from '../reading/read-file.ts';
 import { checkAvoid } from './check-avoid.ts';
 import {
@@ -65,15 +66,11 @@ const OF_LINES: { readonly [K in Entry['kind']]?: readonly LineCheck[] } = {
   unknown: OF_ALL_LINES,
 };
 
-/** What rests on the athlete's other sessions too, if only by its fixes. */
+/** What rests on the athlete's sessions up to the end of that week too, if only by its fixes. */
 const OF_LINES_BY_HISTORY: readonly LineCheck[] = [checkNoLoad as LineCheck];
-const BY_HISTORY: readonly Check<SessionEntry>[] = [
-  checkTwice,
-  checkLoadJump,
-  checkWeekJump,
-  checkProgress,
-  checkLayoff,
-];
+const BY_HISTORY: readonly Check<SessionEntry>[] = [checkTwice, checkLoadJump, checkWeekJump, checkLayoff];
+/** What rests on all of the athlete's sessions. */
+const BY_ALL: readonly Check<SessionEntry>[] = [checkProgress];
 
 export interface CheckOptions {
   readonly today: IsoDate;
@@ -163,8 +160,11 @@ interface Known {
   readonly today: IsoDate;
   readonly line: number;
   readonly problems: readonly Problem[];
+  /** What comes of other sessions, and the edition of the practice and the lists of sessions that it rests on. */
+  readonly edition: number;
+  readonly byHistory: readonly Problem[];
   readonly histories: readonly (readonly SessionRecord[])[];
-  readonly historyProblems: readonly Problem[];
+  readonly byAll: readonly Problem[];
 }
 
 const knownByPractice = new WeakMap<Practice, WeakMap<Entry, Known>>();
@@ -179,27 +179,30 @@ function checkOnce(entry: Entry, context: CheckContext): readonly Problem[] {
   const version = entry.kind === 'session' ? practice.definitionsVersion : practice.linesVersion;
   const same =
     before?.version === version && before.today === today && before.line === line ? before : undefined;
-  const histories = listHistories(context);
-  const sameHistories = same?.histories.every((history, index) => history === histories[index]);
-  if (same && sameHistories) return joinProblems(same);
+  const histories = context.records.map(({ athlete }) => practice.sessionsOf(athlete));
+  if (same?.histories.every((history, index) => history === histories[index])) return joinProblems(same);
+  const isSession = entry.kind === 'session';
   const known: Known = {
     version,
     today,
     line,
     problems: same?.problems ?? checkDefined(entry, context),
+    edition: practice.edition,
+    byHistory:
+      same && isSamePast(practice, context.records, same.edition)
+        ? same.byHistory
+        : isSession
+          ? checkByHistory(entry, context)
+          : [],
     histories,
-    historyProblems: entry.kind === 'session' ? checkAgainstHistory(entry, context) : [],
+    byAll: isSession ? BY_ALL.flatMap((check) => [...check(entry, context)]) : [],
   };
   entries.set(entry, known);
   return joinProblems(known);
 }
 
-function joinProblems({ problems, historyProblems }: Known): readonly Problem[] {
-  return historyProblems.length === 0 ? problems : [...problems, ...historyProblems];
-}
-
-function listHistories({ practice, records }: CheckContext): (readonly SessionRecord[])[] {
-  return records.map(({ athlete }) => practice.sessionsOf(athlete));
+function joinProblems({ problems, byHistory, byAll }: Known): readonly Problem[] {
+  return byHistory.length === 0 && byAll.length === 0 ? problems : [...problems, ...byHistory, ...byAll];
 }
 
 function checkDefined(entry: Entry, context: CheckContext): Problem[] {
@@ -211,19 +214,19 @@ function checkDefined(entry: Entry, context: CheckContext): Problem[] {
   return problems;
 }
 
-function checkAgainstHistory(entry: SessionEntry, context: CheckContext): Problem[] {
+function checkByHistory(entry: SessionEntry, context: CheckContext): Problem[] {
   const problems = checkLines(OF_LINES_BY_HISTORY, entry, context);
   for (const check of BY_HISTORY) problems.push(...check(entry, context));
   return problems;
 }
 
 /** Codes by line of the file. A comment alone on its line speaks for the line below. */
-function listIgnored({ model, lines }: ReadFile): Map<number, Set<string>> {
+function listIgnored(file: ReadFile): Map<number, Set<string>> {
   const ignored = new Map<number, Set<string>>();
-  for (const { line: entryLine, entry } of model.entries) {
+  for (const { line: entryLine, entry } of file.model.entries) {
     for (const { line, codes } of entry.ignores) {
       const at = entryLine + line;
-      const target = /^\s*#/.test(lines[at] ?? '') ? at + 1 : at;
+      const target = /^\s*#/.test(file.lines[at] ?? '') ? at + 1 : at;
       ignored.set(target, new Set([...(ignored.get(target) ?? []), ...codes]));
     }
   }

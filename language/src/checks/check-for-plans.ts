@@ -9,12 +9,12 @@ import { problem } from './check-context.ts';
 /** What a plan may ask of a block and a session cannot have done: the fix writes a number. */
 export function* checkBlocksForPlans({ blocks }: SessionEntry): Iterable<Problem> {
   for (const block of blocks) {
-    const { rest, restsBetween, restSteps } = block;
-    if (rest || restsBetween.length > 0 || restSteps.length > 0) yield* checkBlock(block);
+    const { rest, restsBetween, restSteps, roundStep } = block;
+    if (rest || restsBetween.length > 0 || restSteps.length > 0 || roundStep) yield* checkBlock(block);
   }
 }
 
-function* checkBlock({ rest, restsBetween, restSteps, span }: Block): Iterable<Problem> {
+function* checkBlock({ rest, restsBetween, restSteps, roundStep, span }: Block): Iterable<Problem> {
   if (rest?.high !== undefined) yield report(span, 'A range of rests', 'write one rest');
   for (const between of restsBetween) {
     if (between.high === undefined) continue;
@@ -23,6 +23,7 @@ function* checkBlock({ rest, restsBetween, restSteps, span }: Block): Iterable<P
     );
     yield report(between.span, 'A range of rests', 'write the rest that was taken', ends);
   }
+  if (roundStep) yield report(roundStep.span, 'A step', 'write the rounds that were done, such as 4 rounds');
   for (const step of restSteps) {
     yield report(step.span, 'A step', 'write the rests that were taken, such as rest 1:10, 1:25');
   }

@@ -8,12 +8,15 @@ import { problem } from './check-context.ts';
 import { describeUnknown } from './severities.ts';
 
 /** `# ignore lod-jump`: a code that no check has silences nothing. */
-export function checkIgnores({ model, lines }: ReadFile): FileProblem[] {
-  return model.entries.flatMap(({ line: entryLine, entry }) =>
+export function checkIgnores(file: ReadFile): FileProblem[] {
+  return file.model.entries.flatMap(({ line: entryLine, entry }) =>
     entry.ignores.flatMap(({ line, codes }) =>
       codes
         .filter((code) => !Object.hasOwn(CHECKS, code))
-        .map((code) => ({ entryLine, problem: reportUnknown(lines[entryLine + line] ?? '', line, code) })),
+        .map((code) => ({
+          entryLine,
+          problem: reportUnknown(file.lines[entryLine + line] ?? '', line, code),
+        })),
     ),
   );
 }

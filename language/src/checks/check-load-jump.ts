@@ -5,7 +5,7 @@ import { printMass } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import { CHECKS } from './catalogue.ts';
 import { type CheckContext, problem } from './check-context.ts';
-import { findHistory, type LoadedSet, listLoaded, type MovementDay } from './training-history.ts';
+import { type LoadedSet, listLoaded, listLoadedBefore, type MovementDay } from './training-history.ts';
 import { printMassLoad } from './written-masses.ts';
 
 const { percent: JUMP_PERCENT, days: WINDOW_DAYS, sessions: LEAST_SESSIONS } = CHECKS['load-jump'].numbers;
@@ -14,42 +14,33 @@ const { percent: JUMP_PERCENT, days: WINDOW_DAYS, sessions: LEAST_SESSIONS } = C
 export function* checkLoadJump(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
   const { practice, records } = context;
   for (const record of records) {
-    const { movements, positions } = findHistory(practice, record.athlete);
-    const position = positions.get(entry) ?? 0;
     for (const [key, { sets, onStack }] of listLoaded(practice, record)) {
-      const days = movements.get(key) ?? [];
-      const before = countBefore(days, position);
-      if (before < LEAST_SESSIONS) continue;
-      const place = onStack ? entry.place?.text.toLowerCase() : undefined;
-      const recent = listRecent(days, before, record.day, place);
-      const found = findJump(sets, recent);
+      const place = onStack ? placeOf(entry) : undefined;
+      const found = findJump(sets, listRecent(listLoadedBefore(practice, record, key), record.day, place));
       if (found) yield found;
     }
   }
 }
 
-/** How many of a movement's days come before a session; halving, for a history may hold thousands. */
-function countBefore(days: readonly MovementDay[], position: number): number {
-  let [low, high] = [0, days.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (days[middle]!.position < position) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
-/** The days within the window, of those before the session; on a machine, those at its place. */
+/** The days within the window, on a machine those at its place alone; none where too few are known at all. */
 function listRecent(
-  days: readonly MovementDay[],
-  before: number,
+  before: Iterable<MovementDay>,
   day: number,
   place: string | undefined,
 ): readonly MovementDay[] {
-  let from = before;
-  while (from > 0 && days[from - 1]!.day >= day - WINDOW_DAYS) from--;
-  const recent = days.slice(from, before);
-  return place === undefined ? recent : recent.filter((other) => other.place === place);
+  const recent: MovementDay[] = [];
+  let count = 0;
+  for (const each of before) {
+    const isRecent = each.record.day >= day - WINDOW_DAYS;
+    if (!isRecent && count >= LEAST_SESSIONS) break;
+    count++;
+    if (isRecent && (place === undefined || placeOf(each.record.entry) === place)) recent.push(each);
+  }
+  return count < LEAST_SESSIONS ? [] : recent;
+}
+
+function placeOf({ place }: SessionEntry): string | undefined {
+  return place?.text.toLowerCase();
 }
 
 function findJump(sets: readonly LoadedSet[], recent: readonly MovementDay[]): Problem | undefined {

@@ -7,9 +7,10 @@ import type {
   SessionEntry,
 } from '../model/entry.ts';
 import type { Fix, Problem, Written } from '../model/source.ts';
+import { listModifiers } from '../plans/line-steps.ts';
 import type { Practice } from '../practice/practice.ts';
 import { replaceBy } from '../reading/line-reading.ts';
-import { type CheckContext, joinWords, listModifiers, problem } from './check-context.ts';
+import { type CheckContext, joinWords, problem } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
 import { findKnownNames, type KnownNames } from './nearest-names.ts';
 

@@ -4,11 +4,11 @@ import type { Fix } from '../model/source.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
 import { type CheckContext, isPreparation, problem } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
-import { findHistory } from './training-history.ts';
+import { listLoadedBefore } from './training-history.ts';
 import { printMassLoad } from './written-masses.ts';
 
 /** Working sets without any load where the movement is done with a bar, dumbbells, kettlebells or a machine. */
-export const checkNoLoad: LineCheck<SessionEntry> = (entry, context) =>
+export const checkNoLoad: LineCheck<SessionEntry> = (_entry, context) =>
   function* (blockLine) {
     const { line } = blockLine;
     const movement = context.practice.findMovement(line.name.text);
@@ -16,7 +16,7 @@ export const checkNoLoad: LineCheck<SessionEntry> = (entry, context) =>
     for (const [index, cell] of line.cells.entries()) {
       const last = cell.sets.findLast(isDone);
       if (!last || cell.sets.some((set) => set.load || set.loadSpan)) continue;
-      const loads = [findLastLoad(entry, index, movement, context), '?'];
+      const loads = [findLastLoad(index, movement, context), '?'];
       yield problem(
         'no-load',
         last.amountSpan,
@@ -43,16 +43,15 @@ function addLoad(set: SetGroup, load: string): Fix {
 
 /** What the athlete last used for the movement before this session. */
 function findLastLoad(
-  entry: SessionEntry,
   cell: number,
   movement: Movement,
   { practice, records }: CheckContext,
 ): string | undefined {
   const record = records[cell];
   if (!record) return undefined;
-  const { movements, positions } = findHistory(practice, record.athlete);
-  const position = positions.get(entry) ?? 0;
-  const last = movements.get(movement.key)?.findLast((day) => day.position < position);
-  const load = last?.sets.at(-1)?.load;
-  return load && !load.chain && !load.band ? printMassLoad(load) : undefined;
+  for (const { sets } of listLoadedBefore(practice, record, movement.key)) {
+    const load = sets.at(-1)?.load;
+    return load && !load.chain && !load.band ? printMassLoad(load) : undefined;
+  }
+  return undefined;
 }

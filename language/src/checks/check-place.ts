@@ -1,12 +1,13 @@
 import type { Entry, MovementLine } from '../model/entry.ts';
 import type { Mass, MassLoad } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
+import { listModifiers } from '../plans/line-steps.ts';
 import type { Place } from '../practice/athlete.ts';
 import type { Movement } from '../practice/movement.ts';
 import { replaceBy } from '../reading/line-reading.ts';
 import { fromGrams, printMass } from '../units/mass.ts';
 import { roundTo } from '../units/number.ts';
-import { isPreparation, joinWords, listModifiers, problem } from './check-context.ts';
+import { isPreparation, joinWords, problem } from './check-context.ts';
 import { findNearestMass, hasEquipment, hasInventory, type NearestMass, type Weight } from './inventory.ts';
 import type { LineCheck } from './line-checks.ts';
 import { listMasses, printMassLoad, printPlain, type WrittenMass } from './written-masses.ts';

@@ -1,15 +1,9 @@
 import type { PlanDay, SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
+import { listModifiers } from '../plans/line-steps.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
-import {
-  type CheckContext,
-  isPreparation,
-  joinWords,
-  listLines,
-  listModifiers,
-  problem,
-} from './check-context.ts';
+import { type CheckContext, isPreparation, joinWords, listLines, problem } from './check-context.ts';
 
 /** More differences than this are another session altogether, and a list of them helps nobody. */
 const MOST_NAMED = 4;

@@ -1,7 +1,7 @@
 /** Whether every step of a plan's line can be taken, and gets where it is to go. */
 import { countRounds } from '../measures/expand-sets.ts';
-import type { Block, MovementLine, PlanEntry } from '../model/entry.ts';
-import type { Load, Step } from '../model/quantity.ts';
+import type { Block, MovementLine, PlanEntry, Range } from '../model/entry.ts';
+import type { Load, Modifier, Step } from '../model/quantity.ts';
 import type { Problem } from '../model/source.ts';
 import { countSteps, findCycle, listModifiers } from '../plans/line-steps.ts';
 import { clamp, quantityOf } from '../plans/move-amount.ts';
@@ -21,23 +21,15 @@ export function* checkLineSteps(
   const timed: Step[] = [];
   for (const step of steps) {
     if (step.onRest) {
-      const hasRest = block.rest !== undefined || listModifiers(line).some(({ kind }) => kind === 'rest');
-      yield* checkRestStep(step, hasRest, 'line');
+      const own = listModifiers(line).find((modifier) => modifier.kind === 'rest');
+      yield* checkRestStep(entry, { step, rest: own ? toRange(own) : block.rest, line, dayNumber });
       continue;
     }
     const wrong = step.whenFull ? findWrongThen(steps, step, line) : findWrongStep(entry, block, line, step);
     if (wrong) yield problem('plan-step', step.span, `${printStep(step)} can never be taken: ${wrong}`);
     else if (!step.whenFull) timed.push(step);
   }
-  const opposed = timed.find((step) =>
-    timed.some(
-      (other) =>
-        other !== step &&
-        other.each === step.each &&
-        kindOf(other) === kindOf(step) &&
-        other.sign !== step.sign,
-    ),
-  );
+  const opposed = findOpposed(timed) ?? findOpposed(steps.filter(({ onRest }) => onRest));
   if (opposed) {
     const message = `${printStep(opposed)} goes against another step of this line: keep one of the two`;
     yield problem('plan-step', opposed.span, message);
@@ -54,22 +46,75 @@ export function* checkLineSteps(
     );
 }
 
-export function* checkRestStep(step: Step, hasRest: boolean, where: 'line' | 'block'): Iterable<Problem> {
-  const wrong =
-    kindOf(step) !== 'seconds'
-      ? 'a rest is stepped in seconds or minutes'
-      : !step.each
-        ? 'it does not say how often, such as each week'
-        : hasRest
+/** A step that another of the same kind takes back as often. */
+export function findOpposed(steps: readonly Step[]): Step | undefined {
+  const goesAgainst = (one: Step, other: Step): boolean =>
+    other.each === one.each && kindOf(other) === kindOf(one) && other.sign !== one.sign;
+  return steps.find((step) => steps.some((other) => goesAgainst(step, other)));
+}
+
+/** A step on a rest; `rest` is the one that it begins with. */
+export function* checkRestStep(
+  entry: PlanEntry,
+  {
+    step,
+    rest,
+    line,
+    dayNumber,
+  }: { step: Step; rest: Range | undefined; line?: MovementLine; dayNumber: number },
+): Iterable<Problem> {
+  const isSeconds = kindOf(step) === 'seconds';
+  const goesToSeconds = step.boundUnit === undefined || kindOf({ unit: step.boundUnit }) === 'seconds';
+  const wrong = !isSeconds
+    ? 'a rest is stepped in seconds or minutes'
+    : !step.each
+      ? 'it does not say how often, such as each week'
+      : !goesToSeconds
+        ? 'what it goes to is in another unit'
+        : rest !== undefined
           ? undefined
-          : where === 'line'
+          : line
             ? 'the line and its block write no rest, such as rest 1:30'
             : "the block's header writes no rest, such as rest 1:30";
   if (wrong) yield problem('plan-step', step.span, `${printStep(step)} can never be taken: ${wrong}`);
+  else if (line?.week === undefined) yield* checkBound(entry, step, readEnd(rest!, step), line, dayNumber);
+}
+
+function toRange({ low, high }: Extract<Modifier, { kind: 'rest' }>): Range {
+  return { low: low.value, ...(high && { high: high.value }) };
+}
+
+/** The end of a range that has farther to go. */
+function readEnd({ low, high = low }: Range, { sign }: Step): number {
+  return sign > 0 ? low : high;
+}
+
+/** The step on a block's rounds. */
+export function* checkRoundStep(
+  entry: PlanEntry,
+  dayNumber: number,
+  block: Block,
+  step: Step,
+): Iterable<Problem> {
+  const rounds = countRounds(block);
+  const wrong = !step.each
+    ? 'it does not say how often, such as each week'
+    : step.each === 'round'
+      ? 'the rounds of one day are as many as they are: write each week or each session'
+      : rounds === undefined
+        ? 'its block has no rounds'
+        : step.boundUnit !== undefined && step.boundUnit !== 'round'
+          ? 'what it goes to is in another unit'
+          : step.each === 'cycle' && findCycle(entry, 1) === undefined
+            ? 'no line of the plan has cells that begin again'
+            : undefined;
+  if (wrong) yield problem('plan-step', step.span, `${printStep(step)} can never be taken: ${wrong}`);
+  else yield* checkBound(entry, step, rounds!, undefined, dayNumber);
 }
 
 function findWrongStep(entry: PlanEntry, block: Block, line: MovementLine, step: Step): string | undefined {
   const kind = kindOf(step);
+  if (kind === 'rounds') return "rounds are the block's: write the step in its header, behind its rounds";
   if (!step.each) return 'it does not say how often, such as each week';
   if (line.week !== undefined) return `the line is for week ${line.week} alone`;
   const rounds = countRounds(block);
@@ -104,6 +149,7 @@ const NOUNS: Readonly<Record<StepKind, string>> = {
   percent: 'percentage or weight',
   rating: 'target or rating of that scale',
   sets: 'sets',
+  rounds: 'rounds',
 };
 
 const WEIGHTS: ReadonlySet<Load['kind']> = new Set([
@@ -161,16 +207,29 @@ function* checkCeiling(
   if (step.bound === undefined || step.each === 'round' || isMassBound(step)) return;
   const base = readBase(line, step);
   if (base === undefined) return;
+  // What follows a bound is reached by its rounds, and cells begin again.
+  const isOpen = hasThen || line.cells.length > 1;
+  yield* checkBound(entry, step, base, line, isOpen ? 'open' : dayNumber);
+}
+
+/** `on` is the day that counts the sessions; `open` where the bound need not be reached. */
+function* checkBound(
+  entry: PlanEntry,
+  step: Step,
+  base: number,
+  line: MovementLine | undefined,
+  on: number | 'open',
+): Iterable<Problem> {
+  if (step.bound === undefined || step.each === 'round') return;
   const bound = toBase(step.bound, step.boundUnit ?? step.unit);
   if (step.sign > 0 ? base >= bound : base <= bound) {
-    const message = `${printStep(step)} can never be taken: the line begins there already or past it`;
+    const message = `${printStep(step)} can never be taken: ${line ? 'the line' : 'the block'} begins there already or past it`;
     yield problem('plan-step', step.span, message);
     return;
   }
-  // A plan that does not say how long it is gets there some time; and what follows a bound is reached by its rounds.
-  if (!entry.weeks || hasThen || line.cells.length > 1) return;
-  const day = entry.days.find(({ number }) => number === dayNumber);
-  const turns = listTurns(entry).filter((turn) => turn.day === day);
+  // A plan that does not say how long it is gets there some time.
+  if (!entry.weeks || on === 'open') return;
+  const turns = listTurns(entry).filter((turn) => turn.day.number === on);
   const most = Math.max(0, ...turns.map((turn) => countSteps(entry, step, turn, line) ?? 0));
   const { bound: _bound, ...unbounded } = step;
   const reached = clamp(base, unbounded, most);

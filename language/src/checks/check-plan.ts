@@ -1,8 +1,9 @@
 import type { PlanEntry } from '../model/entry.ts';
 import type { Problem, Span } from '../model/source.ts';
 import { findCircle } from '../plans/plan-calendar.ts';
+import { printStep } from '../printing/print-modifiers.ts';
 import { type CheckContext, problem } from './check-context.ts';
-import { checkLineSteps, checkRestStep } from './check-plan-steps.ts';
+import { checkLineSteps, checkRestStep, checkRoundStep, findOpposed } from './check-plan-steps.ts';
 
 /** Whether a plan can be worked out: when it comes, and whether every step can be taken and gets where it is to go. */
 export function* checkPlan(entry: PlanEntry, context: CheckContext): Iterable<Problem> {
@@ -10,9 +11,15 @@ export function* checkPlan(entry: PlanEntry, context: CheckContext): Iterable<Pr
   yield* checkDays(entry);
   for (const { number, blocks } of entry.days) {
     for (const block of blocks) {
-      for (const step of block.restSteps) {
-        if (step.kind === 'step') yield* checkRestStep(step, block.rest !== undefined, 'block');
+      const restSteps = block.restSteps.filter((modifier) => modifier.kind === 'step');
+      for (const step of restSteps)
+        yield* checkRestStep(entry, { step, rest: block.rest, dayNumber: number });
+      const opposed = findOpposed(restSteps);
+      if (opposed) {
+        const message = `${printStep(opposed)} goes against another step of this block: keep one of the two`;
+        yield problem('plan-step', opposed.span, message);
       }
+      if (block.roundStep) yield* checkRoundStep(entry, number, block, block.roundStep);
       for (const line of block.lines) yield* checkLineSteps(entry, number, block, line);
     }
   }

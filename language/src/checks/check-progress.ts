@@ -14,7 +14,7 @@ import { printAmount } from '../printing/print-quantity.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printRange } from '../units/number.ts';
 import { type CheckContext, listLines, problem } from './check-context.ts';
-import { countReps, findHistory, toMovementKey } from './training-history.ts';
+import { countReps, isDoneAfter, listLoadedBefore } from './training-history.ts';
 
 /**
  * What of a planned day is ready for more, by two rules that are not the same: every set at the top of its range
@@ -139,11 +139,9 @@ function readAmount(amount: Amount, measure: Measure | undefined): number | unde
 /** The time before that the athlete did the movement with a load. */
 function findBefore(goal: Goal, { record }: Done, context: CheckContext): Done | undefined {
   const { practice } = context;
-  const { records, movements, positions } = findHistory(practice, record.athlete);
-  const key = toKey(practice, goal.line);
-  const at = positions.get(record.entry) ?? 0;
-  const day = movements.get(key)?.findLast(({ position }) => position < at);
-  return day && readDone(records[day.position]!, goal, context);
+  for (const day of listLoadedBefore(practice, record, toKey(practice, goal.line)))
+    return readDone(day.record, goal, context);
+  return undefined;
 }
 
 /** Whether there is a movement that no later session worked on: of the others a later one tells. */
@@ -158,13 +156,8 @@ function isLatestOfAny(
   );
 }
 
-function isDoneLater(
-  line: MovementLine,
-  { athlete, entry }: SessionRecord,
-  { practice }: CheckContext,
-): boolean {
-  const { latest, positions } = findHistory(practice, athlete);
-  return (latest.get(toKey(practice, line)) ?? -1) > (positions.get(entry) ?? 0);
+function isDoneLater(line: MovementLine, record: SessionRecord, { practice }: CheckContext): boolean {
+  return isDoneAfter(practice, record, toKey(practice, line));
 }
 
 function isSame(written: MovementLine, planned: MovementLine, practice: Practice): boolean {
@@ -172,5 +165,5 @@ function isSame(written: MovementLine, planned: MovementLine, practice: Practice
 }
 
 function toKey(practice: Practice, { name }: Pick<MovementLine, 'name'>): string {
-  return toMovementKey(practice, name.text);
+  return practice.keyOf(name.text);
 }

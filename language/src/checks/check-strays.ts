@@ -28,6 +28,8 @@ export function* checkStrays(entry: Entry, { practice }: CheckContext): Iterable
   if (entry.kind === 'unknown') return;
   const trains = TRAINING_CONTEXTS.has(entry.kind);
   for (const stray of entry.strays) {
+    // Reading knew what the hand slipped in, and told of it.
+    if (entry.problems.some(({ span }) => span.line === stray.span.line)) continue;
     yield findSessionWithoutDate(stray) ??
       (entry.kind === 'session' ? findPain(stray) : undefined) ??
       (trains ? (findMissingColon(stray, practice) ?? findLetterMark(stray)) : undefined) ??

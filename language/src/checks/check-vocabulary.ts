@@ -27,9 +27,16 @@ function* checkWord(written: Written | undefined, what: string, words: readonly 
 }
 
 function report({ text, span }: Written, what: string, words: readonly string[], all: string): Problem {
-  const [near] = findNearest(text.toLowerCase(), words, 1);
-  const message = near
-    ? `${shorten(text)} is no ${what}: did you mean ${near}?`
+  const [nearest] = findNearest(text.toLowerCase(), words, 1);
+  // `push` is a horizontal or a vertical one.
+  const near = nearest ? [nearest] : words.filter((word) => holdsWord(word, text));
+  const meant = near.length > 0 && near.length <= 3;
+  const message = meant
+    ? `${shorten(text)} is no ${what}: did you mean ${joinWords(near, 'or')}?`
     : `${shorten(text)} is no ${what}: write ${all}`;
-  return problem('vocabulary', span, message, near ? [replaceBy(span, near)] : []);
+  return problem('vocabulary', span, message, meant ? near.map((word) => replaceBy(span, word)) : []);
+}
+
+function holdsWord(word: string, written: string): boolean {
+  return word.split(' ').length > 1 && word.split(' ').includes(written.toLowerCase());
 }

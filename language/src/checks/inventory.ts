@@ -1,4 +1,5 @@
 import {
+  findHangable,
   findLoadable,
   findNearestWeight,
   type Loading,
@@ -107,6 +108,22 @@ function findBarLoad({ bars, plates, collars }: PlaceEntry, mass: Mass): Nearest
   const toWeight = (loading: Loading | undefined): Weight | undefined =>
     loading && { grams: loading.total, unit };
   return found && { fits: found.fit === 'exact', below: toWeight(found.below), above: toWeight(found.above) };
+}
+
+/**
+ * What a place can add to the body nearest to a mass: plates on a belt, each by itself, or one dumbbell or kettlebell;
+ * undefined where it lists none of them.
+ */
+export function findNearestAdded(place: PlaceEntry, mass: Mass): NearestMass | undefined {
+  const held = [...listRanges(place.dumbbells), ...place.kettlebells];
+  const [plate] = place.plates;
+  const units = [mass, ...place.plates.map((each) => each.mass)].map(({ unit }) => unit);
+  const plates = place.plates.map(({ mass: { grams }, count }) => ({ weight: grams, count }));
+  const hung = plate && findHangable(mass.grams, plates, toleranceFor(units));
+  const sums = [hung?.below, hung?.above].filter((grams) => grams !== undefined);
+  const weights = sums.map((grams): Weight => ({ grams, unit: plate!.mass.unit }));
+  const nothing: Weight = { grams: 0, unit: plate?.mass.unit ?? held[0]?.unit ?? mass.unit };
+  return held.length > 0 || plate ? findWeight(mass, [nothing, ...weights, ...held]) : undefined;
 }
 
 export interface Weight {

@@ -4,7 +4,7 @@ import type { Amount, Cell, MassLoad, SetGroup } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { implementOf } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
-import { foldName } from '../text/names.ts';
+import { countUpTo } from '../practice/session-list.ts';
 import { isPreparation } from './check-context.ts';
 
 /** Working sets with a mass, as they are written; `reps` are those of one side. */
@@ -21,23 +21,9 @@ interface LoadedMovement {
   readonly onStack: boolean;
 }
 
-/** One movement in one session of an athlete's history. */
+/** One movement in one session of an athlete. */
 export interface MovementDay extends LoadedMovement {
-  /** Which of the athlete's sessions, from 0. */
-  readonly position: number;
-  readonly day: number;
-  /** Lower case, as written. */
-  readonly place: string | undefined;
-}
-
-/** An athlete's sessions, looked up by session and by movement instead of scanned. */
-export interface TrainingHistory {
-  readonly records: readonly SessionRecord[];
-  readonly positions: ReadonlyMap<SessionEntry, number>;
-  /** By a movement's key, in order of date. */
-  readonly movements: ReadonlyMap<string, readonly MovementDay[]>;
-  /** By a movement's key, the position of the last session that worked on it, with a load or without. */
-  readonly latest: ReadonlyMap<string, number>;
+  readonly record: SessionRecord;
 }
 
 /** What one line says of its movement. */
@@ -50,7 +36,6 @@ type LoadedByMovement = ReadonlyMap<string, LoadedMovement>;
 
 interface Known {
   version: number;
-  histories: WeakMap<readonly SessionRecord[], TrainingHistory>;
   sessions: WeakMap<SessionEntry, Map<number, LoadedByMovement>>;
   /** By cell, which is the same object wherever the same line stands. */
   cells: WeakMap<Cell, LoadedCell>;
@@ -58,58 +43,54 @@ interface Known {
 
 const knownByPractice = new WeakMap<Practice, Known>();
 
-/** The history of an athlete, built once until a session of theirs or a definition changes. */
-export function findHistory(practice: Practice, athlete: string): TrainingHistory {
-  const records = practice.sessionsOf(athlete);
-  const known = findKnown(practice);
-  const found = known.histories.get(records);
-  if (found) return found;
-  const history = collectHistory(practice, known, records);
-  known.histories.set(records, history);
-  return history;
-}
-
 function findKnown(practice: Practice): Known {
   const known = knownByPractice.get(practice);
   if (known?.version === practice.definitionsVersion) return known;
-  const fresh = {
-    version: practice.definitionsVersion,
-    histories: new WeakMap(),
-    sessions: new WeakMap(),
-    cells: new WeakMap(),
-  };
+  const fresh = { version: practice.definitionsVersion, sessions: new WeakMap(), cells: new WeakMap() };
   knownByPractice.set(practice, fresh);
   return fresh;
 }
 
-function collectHistory(
-  practice: Practice,
-  known: Known,
-  records: readonly SessionRecord[],
-): TrainingHistory {
-  const positions = new Map<SessionEntry, number>();
-  const movements = new Map<string, MovementDay[]>();
-  const latest = new Map<string, number>();
-  for (const [position, record] of records.entries()) {
-    positions.set(record.entry, position);
-    const { day, entry } = record;
-    for (const { lines } of entry.blocks) {
-      for (const { purpose, name } of lines)
-        if (purpose === 'work') latest.set(toMovementKey(practice, name.text), position);
-    }
-    const place = entry.place?.text.toLowerCase();
-    for (const [key, loaded] of findLoaded(practice, known, record)) {
-      const days = movements.get(key) ?? [];
-      movements.set(key, days);
-      days.push({ ...loaded, position, day, place });
-    }
-  }
-  return { records, positions, movements, latest };
+/** The sessions before one, from the last one back. */
+export function listSessionsBefore(practice: Practice, record: SessionRecord): Iterable<SessionRecord> {
+  return listBefore(practice.sessionsOf(record.athlete), record);
 }
 
-/** One key for all spellings of a movement; an unknown one is known by its own. */
-export function toMovementKey(practice: Practice, name: string): string {
-  return practice.findMovement(name)?.key ?? foldName(name);
+function* listBefore(records: readonly SessionRecord[], record: SessionRecord): Iterable<SessionRecord> {
+  for (let at = countUpTo(records, record, itself) - 1; at >= 0; at--) {
+    // In a group that names somebody twice, two records are of one session.
+    if (records[at]!.entry !== record.entry) yield records[at]!;
+  }
+}
+
+function itself(record: SessionRecord): SessionRecord {
+  return record;
+}
+
+/** The sessions before one in which its athlete did a movement with a mass, from the last one back. */
+export function* listLoadedBefore(
+  practice: Practice,
+  record: SessionRecord,
+  key: string,
+): Iterable<MovementDay> {
+  const known = findKnown(practice);
+  for (const before of listBefore(practice.sessionsWith(record.athlete, key), record)) {
+    const loaded = findLoaded(practice, known, before).get(key);
+    if (loaded) yield { record: before, ...loaded };
+  }
+}
+
+/** Whether the athlete worked on a movement in a session after one, with a load or without. */
+export function isDoneAfter(practice: Practice, record: SessionRecord, key: string): boolean {
+  const records = practice.sessionsWith(record.athlete, key);
+  const count = countUpTo(records, record, itself);
+  for (let at = records.length - 1; at >= count; at--) {
+    const isDone = records[at]!.entry.blocks.some(({ lines }) =>
+      lines.some(({ purpose, name }) => purpose === 'work' && practice.keyOf(name.text) === key),
+    );
+    if (isDone) return true;
+  }
+  return false;
 }
 
 /** The loaded movements of one athlete's part in a session. */

@@ -1,6 +1,7 @@
 import type { SessionWorks } from '../measures/session-work.ts';
 import { findComment } from '../syntax/scanned-token.ts';
 import { completeBlock } from './block-headers.ts';
+import { completeIgnoredCode } from './ignore-codes.ts';
 import { type CompletionItem, type Offers, toItems } from './item.ts';
 import { completeLineStart } from './line-starts.ts';
 import { completeProperty } from './properties.ts';
@@ -24,7 +25,7 @@ export function complete(
   options: CompletionOptions,
 ): readonly CompletionItem[] {
   const spot = findSpot(works, uri, line, column, options);
-  const offers = isText(spot) ? undefined : findOffers(spot);
+  const offers = completeIgnoredCode(spot) ?? (isText(spot) ? undefined : findOffers(spot));
   // Right before a comment nothing can be set without running into it.
   return offers && spot.line[offers.end] !== '#'
     ? toItems(offers, spot.line.slice(offers.start, spot.column))

@@ -84,10 +84,26 @@ const avoid: ValueList = (spot, words) => {
   return words.length === 1 && words[0] === 'NAME' ? [word('until')] : [];
 };
 
-const trunk: ValueList = (_spot, words) => {
+const directions = names(() => TRUNK_DIRECTIONS.map((label) => ({ label, kind: 'value' })));
+
+const muscleNames = names(() => MUSCLES.map(({ name, also }) => ({ label: name, kind: 'value', also })));
+
+const trunk: ValueList = (spot, words) => {
   if (words.length === 0) return [word('resists'), word('moves')];
-  const due = words.length === 1 || words.at(-1) === ',';
-  return due ? TRUNK_DIRECTIONS.map((label) => ({ label, kind: 'value' })) : [];
+  return words.length === 1 || words.at(-1) === ',' ? directions(spot, [',']) : [];
+};
+
+/** Behind a muscle its share. */
+const muscles: ValueList = (spot, words) =>
+  words.at(-1) === 'NAME' && !spot.typing
+    ? [{ label: '1/2', kind: 'value', detail: 'trained indirectly' }]
+    : muscleNames(spot, words);
+
+/** A movement is neither easier nor harder than itself. */
+const otherMovements = (spot: Spot): Offer[] => {
+  const entry = spot.placed?.entry;
+  const own = entry?.kind === 'exercise' && entry.name ? foldName(entry.name.text) : undefined;
+  return movements(spot).filter(({ label }) => foldName(label) !== own);
 };
 
 const each: ValueList = (_spot, words) => {
@@ -149,19 +165,28 @@ const exercise: Readonly<Record<string, ValueList>> = {
   work: values(...KINDS_OF_WORK),
   position: values(...POSITIONS),
   trunk,
-  muscles: names(() => MUSCLES.map(({ name, also }) => ({ label: name, kind: 'value', also }))),
+  muscles,
   needs: names(equipment),
   each,
   counts: values('contacts'),
-  easier: names(movements),
-  harder: names(movements),
+  easier: names(otherMovements),
+  harder: names(otherMovements),
 };
+
+/** A whole range may say how its weights stand there. */
+const dumbbells: ValueList = (spot, words) => {
+  const range = words.slice(words.lastIndexOf(',') + 1);
+  const isWhole = range.includes('by') && ['kg', 'lb'].includes(range.at(-1) ?? '');
+  return isWhole ? soldAs(spot, []) : dumbbellRanges(spot, words);
+};
+const soldAs = values('pairs', 'singles');
+const dumbbellRanges = examples('4-30 by 2 kg pairs', '10-50 by 5 lb pairs');
 
 const place: Readonly<Record<string, ValueList>> = {
   bars: examples('20 kg', '20 kg, 15 kg', '45 lb'),
   plates: examples('2x20, 2x10, 4x5, 4x2.5, 2x1.25 kg', '4x45, 2x25, 4x10, 4x5, 2x2.5 lb'),
   collars: examples('2.5 kg'),
-  dumbbells: examples('4-30 by 2 kg pairs', '10-50 by 5 lb pairs'),
+  dumbbells,
   kettlebells: examples('8, 12, 16, 20, 24 kg'),
   stacks: (_spot, words) => (words.length === 0 ? stacked() : []),
   has: names(equipment),

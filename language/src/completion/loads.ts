@@ -203,6 +203,32 @@ function offerFirst(wishes: LoadWishes, movement: Movement | undefined): Offer[]
   return offers;
 }
 
+/** Shares of a set's load at which it usually goes on (common practice). */
+const DROP_SHARES = [0.8, 0.7, 0.6, 0.5];
+
+/** Smaller loads at which a set may go on, as the place can make them. */
+export function offerDropLoads(wishes: LoadWishes, from: MassLoad): Offer[] {
+  const { unit } = from.mass;
+  const step = findUsualStep(wishes.movement, unit);
+  const masses = DROP_SHARES.map((share): Mass => {
+    const written = Math.floor((from.mass.written * share) / step) * step;
+    const usual = { written, unit, grams: toGrams(written, unit) };
+    return isLoadable(wishes, usual) ? usual : (findNext(wishes, usual, -1) ?? usual);
+  });
+  const offers = masses
+    .filter(({ written, grams }) => written > 0 && grams < from.mass.grams)
+    .map((mass) => toOffer(withMass(from, mass), describeShare(mass, from.mass)));
+  const labels = offers.map(({ label }) => label);
+  return [
+    ...offers.filter(({ label }, at) => labels.indexOf(label) === at),
+    { label: '?', kind: 'load', detail: 'there was a load, and nobody noted it' },
+  ];
+}
+
+function describeShare(mass: Mass, from: Mass): string {
+  return `${Math.round((mass.grams / from.grams) * 100)} % of ${printPlain(from.written)} ${from.unit}`;
+}
+
 /** What a plan may ask behind `@`. */
 export function offerPlanLoads(wishes: LoadWishes): Offer[] {
   const percents = [70, 75, 80, 85, 90, 65, 60, 95, 100].map(

@@ -74,6 +74,28 @@ function listSteps(spot: Spot, { whole, cellStart, wishes }: MovementSpot): Offe
   ];
 }
 
+/** What stands behind `then` or `after` in the steps that are offered. */
+function listStepValues(spot: Spot, movement: MovementSpot, word: string): Offer[] {
+  return listSteps(spot, movement)
+    .filter(({ label }) => label.startsWith(`${word} `))
+    .map((offer) => ({ ...offer, label: offer.label.slice(word.length + 1) }));
+}
+
+const EACH = ['week', 'session', 'round', 'cycle'];
+const STEP_UNITS: ReadonlySet<string> = new Set([
+  'kg',
+  'lb',
+  'rep',
+  'reps',
+  'set',
+  'sets',
+  's',
+  'min',
+  'm',
+  'cal',
+  '%',
+]);
+
 const TEMPOS = ['3-1-X-0', '2-0-2-0', '4-0-1-0', '2-1-X-1'];
 const RESTS = ['1:00', '1:30', '2:00', '2:30', '3:00', '0:30', '0:45', '4:00', '5:00'];
 
@@ -91,16 +113,34 @@ export function offerModifierValues(spot: Spot, movement: MovementSpot): Offers 
       ? inPlace(spot, movement, [{ label: 'of', kind: 'keyword', insert: 'of ', continues: true }])
       : 'none';
   }
-  if (item.at(-1)?.keyword === 'each') {
-    const each = ['week', 'session', 'round', 'cycle'];
+  if (word === 'then' && item.length > 1) {
+    const [, from] = / (from \d+)$/.exec(listSteps(spot, movement)[0]?.label ?? '') ?? [];
+    const isDue = from !== undefined && STEP_UNITS.has(item.at(-1)?.keyword ?? '');
+    return isDue ? inPlace(spot, movement, [{ label: from, kind: 'keyword' }]) : 'none';
+  }
+  const isStep = ['+', '-', 'after'].includes(word);
+  if (
+    isStep &&
+    item.length > 1 &&
+    STEP_UNITS.has(item.at(-1)?.keyword ?? '') &&
+    !item.some(({ keyword }) => keyword === 'from')
+  )
     return inPlace(
       spot,
       movement,
-      each.map((label) => ({ label, kind: 'keyword' })),
+      EACH.map((each) => ({ label: `each ${each}`, kind: 'keyword' })),
+    );
+  if (item.at(-1)?.keyword === 'each') {
+    return inPlace(
+      spot,
+      movement,
+      EACH.map((label) => ({ label, kind: 'keyword' })),
     );
   }
   if (item.length > (word === 'instead' ? 2 : 1)) return 'none';
-  const offers = listModifierValues(spot, movement, word);
+  const offers = ['then', 'after'].includes(word)
+    ? listStepValues(spot, movement, word)
+    : listModifierValues(spot, movement, word);
   return offers.length > 0 ? inPlace(spot, movement, offers) : 'none';
 }
 

@@ -122,7 +122,7 @@ export function completeSessionHeader(spot: Spot): Offers | undefined {
   );
   const names = practice.allAthletes().filter(({ key }) => !used.has(key));
   const offers: Offer[] = names.map(({ name }) => ({ label: name, kind: 'athlete' }));
-  if (last?.keyword !== '|' && !typing)
+  if (last?.keyword !== '|' && !typing && !/^at\b/i.test(behind))
     offers.push({ label: 'at', kind: 'keyword', insert: 'at ', continues: true });
   return at(offers, /^(?:$|[,|]|at\b)/);
 }

@@ -1,12 +1,15 @@
+import type { MassLoad, MassUnit } from '../model/quantity.ts';
 import { workOf } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import type { ScannedToken } from '../syntax/scanned-token.ts';
+import { toGrams } from '../units/mass.ts';
 import { findHelp } from '../vocabulary/help.ts';
 import { readWritten } from './history.ts';
 import { type Offer, type Offers, toSnippet } from './item.ts';
 import { countSlots, writeLast } from './last-line.ts';
-import { offerLoads, offerPlanLoads } from './loads.ts';
+import { offerDropLoads, offerLoads, offerPlanLoads } from './loads.ts';
 import { MODIFIER_WORDS, offerItemStart, offerModifierValues } from './modifiers.ts';
+import { listMovements } from './movement-names.ts';
 import { isLoadComplete, type MovementSpot, readMovementSpot } from './movement-spot.ts';
 import { offerRatingValues, offerRatingWords, RATING_WORDS } from './ratings.ts';
 import { endOfWord, isOpen, type Spot } from './spot.ts';
@@ -31,6 +34,8 @@ export function completeSets(spot: Spot): Offers | undefined {
   const drop = item.findLastIndex(({ keyword }) => keyword === 'drop');
   if (at > drop) {
     const load = item.slice(at + 1);
+    if (load.at(-1)?.keyword === 'of' && load.at(-2)?.keyword === '%')
+      return atName(spot, typing?.start, listMaxed(spot, movement));
     return isLoadComplete(load) ? offerBehindLoad(spot, movement) : offerLoad(spot, movement, item[at]!.end);
   }
   return drop === item.length - 1 ? undefined : offerBehindAmount(spot, movement, drop);
@@ -139,10 +144,58 @@ function offerLoad(spot: Spot, movement: MovementSpot, behindAt: number): Offers
   const end = Math.max(spot.column, tokens.at(-1)?.end ?? spot.column);
   const typed = /^\s*(\d+(?:\.\d+)?)\s*$/.exec(spot.line.slice(start, spot.column))?.[1];
   const wishes = { ...movement.wishes, typed: typed === undefined ? undefined : Number(typed) };
-  const offers = spot.context === 'plan' ? offerPlanLoads(wishes) : offerLoads(wishes);
+  const dropped = spot.context === 'plan' ? undefined : readDroppedLoad(spot, movement, behindAt);
+  const offers =
+    spot.context === 'plan'
+      ? offerPlanLoads(wishes)
+      : dropped
+        ? offerDropLoads(wishes, dropped)
+        : offerLoads(wishes);
   // Right behind the `@` a space is set.
   const lead = spot.line[start - 1] === '@' ? ' ' : '';
   return { start, end, offers: offers.map((offer) => ({ ...offer, insert: lead + offer.label })) };
+}
+
+/** The load that the set of a drop began with: `10 @ 2x12 kg drop 8 @ `. */
+function readDroppedLoad(spot: Spot, { item }: MovementSpot, behindAt: number): MassLoad | undefined {
+  const drop = item.findLast(({ keyword, start }) => keyword === 'drop' && start < behindAt);
+  if (!drop) return undefined;
+  const before = spot.line.slice(item[0]!.start, drop.start);
+  const [, pair, written, unit] =
+    /@\s*(?:(2)\s*[x×]\s*)?(\d+(?:\.\d+)?)\s*(kg|lb)\b(?!.*@)/i.exec(before) ?? [];
+  if (written === undefined) return undefined;
+  const mass = { written: Number(written), unit: unit!.toLowerCase() as MassUnit };
+  return {
+    kind: 'mass',
+    mass: { ...mass, grams: toGrams(mass.written, mass.unit) },
+    implements: pair ? 2 : 1,
+  };
+}
+
+/** Movements whose max a percentage may be of, those with a written max first. */
+function listMaxed(spot: Spot, { trainee, name }: MovementSpot): Offer[] {
+  const athlete = trainee && spot.practice.findAthlete(trainee.athlete);
+  const maxed = new Set(
+    athlete?.entry.maxes.map(({ movement }) => spot.practice.findMovement(movement.text)?.name),
+  );
+  const own = spot.practice.findMovement(name)?.name;
+  const offers = listMovements(spot)
+    .filter(({ label }) => label !== own)
+    .map((offer): Offer => ({ ...offer, insert: offer.label }));
+  return [
+    ...offers.filter(({ label }) => maxed.has(label)),
+    ...offers.filter(({ label }) => !maxed.has(label)),
+  ];
+}
+
+/** In place of the name that the cursor is in. */
+function atName(spot: Spot, start: number | undefined, offers: readonly Offer[]): Offers | undefined {
+  const from = start ?? spot.column;
+  const more = /^[^,|#]*/.exec(spot.line.slice(spot.column))![0].trimEnd();
+  const end = start === undefined ? spot.column : spot.column + more.length;
+  const lead = /\s/.test(spot.line[from - 1] ?? ' ') ? '' : ' ';
+  if (!isOpen(spot, end)) return undefined;
+  return { start: from, end, offers: offers.map((offer) => ({ ...offer, insert: lead + offer.label })) };
 }
 
 function isBehindLoad(keyword: string | undefined, index: number): boolean {

@@ -1,5 +1,6 @@
 import type { FileModel } from '../model/entry.ts';
 import { listBlocks } from '../practice/mentions.ts';
+import { findLineSlip } from '../reading/line-slips/find-line-slip.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
 import { splitLines, type TextLine } from '../text/lines.ts';
 import { editLine, type FileEdit, type Position, rangeBetween, replaceLine } from './file-edit.ts';
@@ -86,7 +87,9 @@ function formatPlaced(
   const { text, context, depth } = line;
   if (isEmpty(line)) return replaceLine(at, text, '');
   const mark = at === 0 && text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : '';
-  const content = brokenLines?.has(at) ? keepContent(text) : formatContent(text, context);
+  // What is read as it is meant is known by how it is spaced, too.
+  const isKept = brokenLines?.has(at) || findLineSlip(text, context, at) !== undefined;
+  const content = isKept ? keepContent(text) : formatContent(text, context);
   return replaceLine(at, text, mark + STEP.repeat(depth) + content);
 }
 

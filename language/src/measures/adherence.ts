@@ -1,6 +1,7 @@
 /** What was done of what a plan's day asked for: sets, with what was left out, swapped and added named. */
 import type { MovementLine, PlanDay, SessionEntry } from '../model/entry.ts';
 import type { Modifier } from '../model/quantity.ts';
+import { findCourse } from '../plans/plan-calendar.ts';
 import type { Plan, SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
@@ -37,12 +38,38 @@ export interface PlanSlot {
   readonly plan: Plan;
   readonly week: number;
   readonly day: PlanDay;
+  /** Where days take turns and one comes more than once a week: the first is 0. */
+  readonly nth?: number;
 }
 
 /** One session against the plan, week and day that its header names; undefined where it names no such day. */
 export function computeAdherence(works: SessionWorks, record: SessionRecord): Adherence | undefined {
-  const slot = findSlot(works.practice, record.entry);
+  const slot = findSlotOf(works.practice, record);
   return slot && compareWithPlan(works, slot, [record]);
+}
+
+/** As `findSlot`; where days take turns, the time that it is the day's in that week. */
+export function findSlotOf(practice: Practice, record: SessionRecord): PlanSlot | undefined {
+  const slot = findSlot(practice, record.entry);
+  if (!slot?.plan.entry.alternate) return slot;
+  const { turns } = findCourse(practice, slot.plan.entry);
+  const most = turns.filter(({ week, day }) => week === slot.week && day === slot.day).length - 1;
+  const before = practice.sessionsOf(record.athlete);
+  const earlier = before
+    .slice(0, before.indexOf(record))
+    .map(({ entry }) => findSlot(practice, entry))
+    .filter((other) => other && isSameSlot(other, slot)).length;
+  const nth = Math.min(earlier, most);
+  return nth > 0 ? { ...slot, nth } : slot;
+}
+
+export function isSameSlot(one: PlanSlot, other: PlanSlot): boolean {
+  return (
+    one.plan.key === other.plan.key &&
+    one.week === other.week &&
+    one.day.number === other.day.number &&
+    one.nth === other.nth
+  );
 }
 
 /** The plan's day that a session says it is; the day may be left out where the plan has one only. */
@@ -56,8 +83,8 @@ export function findSlot(practice: Practice, entry: SessionEntry): PlanSlot | un
   return day && { plan, week, day };
 }
 
-export function planSlot(practice: Practice, { plan, day, week }: PlanSlot): PlannedSets {
-  return listPlannedSets(plan.entry, day, week, (name) => keyOf(practice, name));
+export function planSlot(practice: Practice, { plan, day, week, nth }: PlanSlot): PlannedSets {
+  return listPlannedSets(plan.entry, day, week, (name) => keyOf(practice, name), nth);
 }
 
 function keyOf(practice: Practice, name: string): string {

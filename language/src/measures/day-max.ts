@@ -2,12 +2,18 @@ import type { Block, MovementLine } from '../model/entry.ts';
 import type { Amount, SetGroup } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { implementOf, workOf } from '../practice/movement.ts';
+import { printNumber } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { WorkContext } from './block-work.ts';
 import { HIGHEST_USEFUL_RIR } from './exertion.ts';
 import { findCell, lacksLoad } from './expand-sets.ts';
-import { DEFAULT_FORMULA, estimateOneRepMax, type OneRepMaxFormula } from './one-rep-max.ts';
-import { type Input, type Result, toResult } from './result.ts';
+import {
+  DEFAULT_FORMULA,
+  estimateOneRepMax,
+  type OneRepMaxEstimate,
+  type OneRepMaxFormula,
+} from './one-rep-max.ts';
+import { type Input, type Omission, type Result, toResult } from './result.ts';
 import { findBodyShare, readSetReserve } from './set-work.ts';
 
 /** What tells one series of estimates from another: never compared across. */
@@ -32,6 +38,8 @@ export interface DayMax {
   readonly line: MovementLine;
   /** The written set that gave it, from 1. */
   readonly setNumber: number;
+  /** The ends of its range, in the result's kilograms, that loads lifted or failed that day set, and no formula. */
+  readonly heldAt: { readonly low?: number; readonly high?: number };
 }
 
 interface Candidate {
@@ -44,15 +52,18 @@ interface Candidate {
   readonly body: number;
   readonly reps: number;
   readonly reserve: number | undefined;
-  readonly failed: boolean;
-  readonly tier: 1 | 2 | 3;
+  /** Not lifted even once, though no clock and no other movement had tired the athlete out. */
+  readonly missed: boolean;
+  /** 4: rated too far from failure to estimate from; that it was lifted still counts. */
+  readonly tier: 1 | 2 | 3 | 4;
   readonly atLeast: boolean;
 }
 
 /**
  * The day's estimated max of each series: the highest among sets with a rep made at 0-2 reps in reserve (or failed
- * after one); else at 3-4; else the highest unrated, a lower bound. Never below a load lifted that day, and where a
- * single was made and a heavier load failed, never above that.
+ * after one); else at 3-4; else the highest unrated, a lower bound. What was lifted and what failed that day goes before
+ * any formula: neither the max nor its range is below a load lifted, or above one that could not be lifted once. Only
+ * the lines that `gives` names give an estimate; all of them are evidence.
  */
 export function estimateDayMaxes(
   blocks: readonly Block[],
@@ -60,6 +71,7 @@ export function estimateDayMaxes(
   context: WorkContext,
   place: string | undefined,
   formula: OneRepMaxFormula = DEFAULT_FORMULA,
+  gives: (line: MovementLine) => boolean = () => true,
 ): DayMax[] {
   const bySeries = new Map<string, Candidate[]>();
   for (const block of blocks) {
@@ -73,7 +85,7 @@ export function estimateDayMaxes(
       }
     }
   }
-  return [...bySeries.values()].flatMap((candidates) => chooseMax(candidates, formula) ?? []);
+  return [...bySeries.values()].flatMap((candidates) => chooseMax(candidates, formula, gives) ?? []);
 }
 
 function findCandidates(
@@ -94,8 +106,7 @@ function findCandidates(
     const done = written && turns ? { ...written, reps: Math.floor(written.reps / 2) } : written;
     const load = done && !lacksLoad(line, group) ? weighForMax(group, movement, context) : undefined;
     if (!done || !load) return [];
-    const ratings = readReserveOf(group, done.failed, line.purpose === 'test');
-    if (!ratings) return [];
+    const { reserve, tier } = readReserveOf(group, done.failed, line.purpose === 'test');
     return [
       {
         line,
@@ -103,11 +114,10 @@ function findCandidates(
         series: toSeries(line, cell.modifiers, group, movement, place),
         ...load,
         reps: done.reps,
-        reserve: ratings.reserve,
-        failed: done.failed,
-        tier: ratings.reserve === undefined ? 3 : ratings.reserve <= 2 ? 1 : 2,
-        atLeast:
-          lowerBound || turns || done.partial || group.drops.length > 0 || ratings.reserve === undefined,
+        reserve,
+        missed: done.failed && done.reps === 0 && !lowerBound,
+        tier,
+        atLeast: lowerBound || turns || done.partial || group.drops.length > 0 || reserve === undefined,
       },
     ];
   });
@@ -146,19 +156,20 @@ export function readReps(
 }
 
 /**
- * A failed set has none in reserve, and neither has an unrated test, which is taken as far as it goes; undefined where a
- * rating is too far from failure to estimate from.
+ * A failed set has none in reserve, and neither has an unrated test, which is taken as far as it goes. Of a rating too
+ * far from failure to estimate from none is known.
  */
 function readReserveOf(
   group: SetGroup,
   failed: boolean,
   isTest: boolean,
-): { reserve: number | undefined } | undefined {
+): { reserve: number | undefined; tier: Candidate['tier'] } {
   const rated = group.ratings.some(({ scale }) => scale === 'rpe' || scale === 'rir');
-  if (failed || (isTest && !rated)) return { reserve: 0 };
+  if (failed || (isTest && !rated)) return { reserve: 0, tier: 1 };
   const reserve = readSetReserve(group.ratings);
-  if (rated && (reserve === undefined || reserve > HIGHEST_USEFUL_RIR)) return undefined;
-  return { reserve };
+  if (!rated) return { reserve: undefined, tier: 3 };
+  if (reserve === undefined || reserve > HIGHEST_USEFUL_RIR) return { reserve, tier: 4 };
+  return { reserve, tier: reserve <= 2 ? 1 : 2 };
 }
 
 /** Kilograms of one rep: of one hand where two implements are held, with the body's share where it has one. */
@@ -209,70 +220,133 @@ export function toSeries(
   };
 }
 
-function chooseMax(candidates: readonly Candidate[], formula: OneRepMaxFormula): DayMax | undefined {
+interface Estimated {
+  readonly candidate: Candidate;
+  readonly estimate: OneRepMaxEstimate;
+}
+
+/** Kilograms moved. */
+interface Evidence {
+  readonly lifted: number;
+  readonly failed: number | undefined;
+  readonly isTested: boolean;
+}
+
+function chooseMax(
+  candidates: readonly Candidate[],
+  formula: OneRepMaxFormula,
+  gives: (line: MovementLine) => boolean,
+): DayMax | undefined {
   const made = candidates.filter(({ reps }) => reps >= 1);
-  const tier = Math.min(...made.map((candidate) => candidate.tier));
   const estimates = made
-    .filter((candidate) => candidate.tier === tier)
-    .flatMap((candidate) => {
+    .filter(({ tier, line }) => tier < 4 && gives(line))
+    .flatMap((candidate): Estimated[] => {
       const estimate = estimateOneRepMax(candidate.total, candidate.reps + (candidate.reserve ?? 0), formula);
       return estimate ? [{ candidate, estimate }] : [];
     });
-  const best = estimates.reduce<(typeof estimates)[number] | undefined>(
-    (top, next) => (!top || next.estimate.value > top.estimate.value ? next : top),
-    undefined,
-  );
-  if (!best) return undefined;
-  const { candidate, estimate } = best;
-  const heaviest = made.reduce((top, next) => (next.total > top.total ? next : top));
-  const failedAbove = findFailedAbove(candidates);
-  const capped = failedAbove !== undefined && estimate.value > failedAbove;
-  const lifted = heaviest.total > (capped ? failedAbove : estimate.value);
-  const value = lifted ? heaviest.total : capped ? failedAbove : estimate.value;
+  if (estimates.length === 0) return undefined;
+  const tier = Math.min(...estimates.map(({ candidate }) => candidate.tier));
+  const best = estimates
+    .filter(({ candidate }) => candidate.tier === tier)
+    .reduce((top, next) => (next.estimate.value > top.estimate.value ? next : top));
+  const heaviest = made.reduce((top, next) => (isHeavier(next, top) ? next : top));
+  return decide(best, heaviest, findFailedAbove(candidates, heaviest.total));
+}
+
+/**
+ * What was lifted and failed goes before what a formula says. A lower bound above a failed load is none: then what was
+ * lifted is the bound. An estimate above it comes down to it; but where the heaviest single was taken to failure and a
+ * heavier load failed after all, that single is the max, as in any test, and no formula has anything to add.
+ */
+function decide(
+  { candidate, estimate }: Estimated,
+  heaviest: Candidate,
+  failedAbove: number | undefined,
+): DayMax {
+  const isTested = failedAbove !== undefined && isTrueSingle(heaviest) && !heaviest.atLeast;
+  const isOver = failedAbove !== undefined && estimate.value > failedAbove;
+  const lifted = heaviest.total > estimate.value || isTested || (isOver && candidate.atLeast);
   const from = lifted ? heaviest : candidate;
-  const isSingle = from.reps === 1 && from.reserve === 0;
-  const body = candidate.body;
-  const added = body > 0;
+  const value = lifted ? heaviest.total : isOver ? failedAbove : estimate.value;
+  // A load lifted for reps or with some in reserve is no max: the max is that at least.
+  const atLeast = from.atLeast || (lifted && !isTrueSingle(from));
+  const { body } = candidate;
   const moved = (number: number): number => number - body;
+  const spread = lifted ? undefined : estimate.spread;
+  const low = spread && (isOver || spread.low < heaviest.total) ? heaviest.total : undefined;
+  const high = spread && failedAbove !== undefined && spread.high > failedAbove ? failedAbove : undefined;
   return {
     series: candidate.series,
-    added,
+    added: body > 0,
     line: from.line,
     setNumber: from.setNumber,
+    heldAt: { ...(low && { low: moved(low) }), ...(high && { high: moved(high) }) },
     result: toResult({
       value: moved(value),
       unit: 'kg',
-      method: lifted ? (isSingle ? 'true-single' : 'lifted-load') : estimate.method,
-      // Lifted for reps or with some in reserve, a load is no max: the max is that at least.
-      bound: from.atLeast || (lifted && !isSingle) ? 'at least' : 'exact',
-      ...(estimate.spread &&
-        !lifted &&
-        !capped && { spread: { low: moved(estimate.spread.low), high: moved(estimate.spread.high) } }),
-      inputs: describeInputs(from),
-      omitted: capped
-        ? [
-            {
-              what: `${estimate.value.toFixed(1)} kg by formula`,
-              why: 'a load below it was tried and failed that day',
-            },
-          ]
-        : [],
-      ...(estimate.quality === 'rough' && { remark: 'rough, over 10 reps' }),
+      method: lifted
+        ? isTrueSingle(from)
+          ? 'true-single'
+          : 'lifted-load'
+        : isOver
+          ? 'failed-load'
+          : estimate.method,
+      bound: atLeast ? 'at least' : 'exact',
+      ...(spread && { spread: { low: moved(low ?? spread.low), high: moved(high ?? spread.high) } }),
+      inputs: [
+        ...describeInputs(from),
+        ...(low ? [{ label: 'lifted that day', value: moved(low), unit: 'kg' as const }] : []),
+        ...(failedAbove !== undefined && (isOver || high || isTested)
+          ? [{ label: 'failed that day', value: moved(failedAbove), unit: 'kg' as const }]
+          : []),
+      ],
+      omitted: listContradicted(estimate, { lifted: heaviest.total, failed: failedAbove, isTested }, moved),
+      ...(estimate.quality === 'rough' && !lifted && { remark: 'rough, over 10 reps' }),
     }),
   };
 }
 
-/** The lightest load failed above a single that was made. */
-function findFailedAbove(candidates: readonly Candidate[]): number | undefined {
-  const single = Math.max(
-    ...candidates.filter(({ reps, failed }) => reps === 1 && !failed).map(({ total }) => total),
-    0,
-  );
-  if (single === 0) return undefined;
-  const failed = candidates
-    .filter((candidate) => candidate.failed && candidate.total > single)
-    .map(({ total }) => total);
-  return failed.length > 0 ? Math.min(...failed) : undefined;
+/** Of equal loads the one that says more: a single to failure is no max where the same load went up more often. */
+function isHeavier(next: Candidate, top: Candidate): boolean {
+  const able = ({ reps, reserve }: Candidate): number => reps + (reserve ?? 0);
+  return next.total > top.total || (next.total === top.total && able(next) > able(top));
+}
+
+function isTrueSingle({ reps, reserve }: Candidate): boolean {
+  return reps === 1 && reserve === 0;
+}
+
+/** What the formulas say against what was lifted or failed that day. */
+function listContradicted(
+  { value, spread }: OneRepMaxEstimate,
+  { lifted, failed, isTested }: Evidence,
+  moved: (number: number) => number,
+): Omission[] {
+  const print = (number: number): string => `${printNumber(moved(number), 2)} kg`;
+  const numbers = [...new Set([spread?.low, value, spread?.high])].filter((number) => number !== undefined);
+  return numbers.flatMap((number): Omission[] => {
+    const what = `${printNumber(moved(number), 1)} kg by formula`;
+    if (number < lifted) return [{ what, why: `${print(lifted)} was lifted that day` }];
+    if (failed === undefined) return [];
+    if (number > failed) return [{ what, why: `${print(failed)} was tried and failed that day` }];
+    return isTested && number > lifted
+      ? [
+          {
+            what,
+            why: `a single at ${print(lifted)} was taken to failure that day and ${print(failed)} failed`,
+          },
+        ]
+      : [];
+  });
+}
+
+/**
+ * The lightest load above all that was lifted which failed at its first rep. A set that failed later moved its load at
+ * least once, and one that a clock or a circuit had tired out says nothing of the max.
+ */
+function findFailedAbove(candidates: readonly Candidate[], lifted: number): number | undefined {
+  const failed = candidates.filter(({ missed, total }) => missed && total > lifted);
+  return failed.length > 0 ? Math.min(...failed.map(({ total }) => total)) : undefined;
 }
 
 function describeInputs({ total, body, reps, reserve, setNumber }: Candidate): Input[] {
@@ -280,7 +354,8 @@ function describeInputs({ total, body, reps, reserve, setNumber }: Candidate): I
     { label: `set ${setNumber}: load`, value: total - body, unit: 'kg' },
     { label: 'reps a side', value: reps, unit: 'reps' },
   ];
-  if (body > 0) inputs.push({ label: 'share of body mass', value: body, unit: 'kg' });
-  if (reserve !== undefined) inputs.push({ label: 'in reserve', value: reserve, unit: 'RIR' });
+  if (body > 0) inputs.push({ label: 'share of body mass', value: body, unit: 'kg', by: 'body-share' });
+  if (reserve !== undefined)
+    inputs.push({ label: 'in reserve', value: reserve, unit: 'RIR', by: 'reps-in-reserve' });
   return inputs;
 }

@@ -1,6 +1,6 @@
 import { type BlockWork, isWorking } from './block-work.ts';
 import { findCell } from './expand-sets.ts';
-import { type Result, toResult, type Unit } from './result.ts';
+import { mergeOmissions, type Result, toResult, type Unit } from './result.ts';
 import { nameMovement } from './series-sets.ts';
 import type { SessionWork } from './session-work.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from './work.ts';
@@ -112,7 +112,8 @@ const SUMS: readonly { unit: Unit; sumOf: (work: Work) => number }[] = [
   { unit: 'reps', sumOf: ({ reps }) => reps },
   { unit: 'contacts', sumOf: ({ contacts }) => contacts },
   { unit: 's', sumOf: ({ seconds }) => seconds },
-  { unit: 'm', sumOf: ({ metres }) => metres },
+  // One movement has metres of one kind alone.
+  { unit: 'm', sumOf: ({ metres, carriedMetres, machineMetres }) => metres + carriedMetres + machineMetres },
   { unit: 'cal', sumOf: ({ calories }) => calories },
   // Nothing was done in either week: a known zero of sets.
   { unit: 'sets', sumOf: ({ sets }) => sets },
@@ -131,7 +132,7 @@ function toChange(before: Work, now: Work): Result {
       { label: 'before', value: from, unit },
       { label: 'now', value: to, unit },
     ],
-    omitted: [...before.omitted, ...now.omitted],
+    omitted: mergeOmissions(before.omitted, now.omitted),
     ...(before.atLeast && { remark: 'the earlier week is a lower bound' }),
   });
 }

@@ -1,7 +1,7 @@
 /** Makes the explanation that hovers, reports and views share from any result. */
 import { printNumber, printRange } from '../units/number.ts';
-import { findMethod } from './methods.ts';
-import type { Result, Unit } from './result.ts';
+import { findMethod, type MethodId } from './methods.ts';
+import type { Input, Result, Unit } from './result.ts';
 
 /** An explanation in plain words, without markup; `lines` are `[heading, text]`. */
 export interface Explanation {
@@ -16,6 +16,7 @@ export function describeResult(result: Result): Explanation {
   const lines: [string, string | undefined][] = [
     ['Formula', method.formula],
     ['What went in', join(result.inputs.map((input) => `${input.label} ${print(input.value, input.unit)}`))],
+    ['Rests on', join(listMethods(result.inputs))],
     ['Left out', join(result.omitted.map((omission) => `${omission.what} (${omission.why})`))],
     ['Source', method.source],
     ['Note', method.note],
@@ -25,6 +26,15 @@ export function describeResult(result: Result): Explanation {
     value: printResult(result),
     lines: lines.filter((line): line is [string, string] => line[1] !== undefined),
   };
+}
+
+/** The methods of the numbers that went in, each once. */
+function listMethods(inputs: readonly Input[]): string[] {
+  const ids = new Set(inputs.map(({ by }) => by).filter((id): id is MethodId => id !== undefined));
+  return [...ids].map((id) => {
+    const { title, formula, source } = findMethod(id);
+    return `${title}: ${formula} (${source})`;
+  });
 }
 
 /** The explanation as Markdown; a coach's own words in it are escaped and can mark nothing up. */
@@ -39,14 +49,26 @@ export function printResult({ value, unit, bound, spread, remark }: Result): str
   if (value === undefined) {
     return remark ? `none, ${remark}` : 'none';
   }
-  const lead = { exact: '', 'at least': 'at least ', prediction: 'about ' }[bound];
+  const lead = { exact: '', 'at least': 'at least ', prediction: 'about ', none: '' }[bound];
   const range = spread ? ` (${printRange(spread.low, spread.high, decimalsFor(unit))}${tail(unit)})` : '';
   return `${lead}${print(value, unit)}${range}${remark ? `, ${remark}` : ''}`;
 }
 
 function print(value: number, unit: Unit): string {
-  return `${printNumber(value, decimalsFor(unit))}${tail(unit)}`;
+  const text = printNumber(value, decimalsFor(unit));
+  // `1 rep`: what is counted stands in the plural, what is measured in a sign.
+  return `${text}${text === '1' && COUNTED.has(unit) ? tail(unit).slice(0, -1) : tail(unit)}`;
 }
+
+const COUNTED: ReadonlySet<Unit> = new Set([
+  'reps',
+  'contacts',
+  'sets',
+  'rounds',
+  'sessions',
+  'days',
+  'years',
+]);
 
 function tail(unit: Unit): string {
   return unit === '' ? '' : ` ${unit}`;

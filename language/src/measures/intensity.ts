@@ -3,7 +3,7 @@ import type { BlockWork } from './block-work.ts';
 import { findMaxOn, type ValidMax } from './maxes.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
 import { divide } from './quotients.ts';
-import { type Input, type Omission, type Result, toResult } from './result.ts';
+import { type Input, mergeOmissions, type Omission, type Result, toResult } from './result.ts';
 import { listSeriesSets, nameMovement, readExternal, type SeriesSet } from './series-sets.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
 import { findBodyShare, measureAmount } from './set-work.ts';
@@ -77,7 +77,7 @@ export function computeIntensity(tallies: readonly IntensityTally[]): Intensity 
     tallies.reduce((sum, tally) => sum + pick(tally), 0);
   const reps = total((tally) => tally.reps);
   const remark = tallies.some(({ atMost }) => atMost) ? { remark: 'at most, a max is a lower bound' } : {};
-  const omitted = dropRepeated(tallies.flatMap((tally) => tally.omitted));
+  const omitted = mergeOmissions(...tallies.map((tally) => tally.omitted));
   return {
     average: toResult({
       value: divide(volumeOf(work), work.weighedReps),
@@ -108,7 +108,12 @@ export function computeIntensity(tallies: readonly IntensityTally[]): Intensity 
               value: total((tally) => tally.zones[zone]!),
               unit: 'reps',
               method: 'intensity-zones',
-              inputs: [{ label: 'reps with a share of a max', value: reps, unit: 'reps' }],
+              inputs: [
+                ...tallies.flatMap(({ name: movement, zones }): Input[] =>
+                  zones[zone]! > 0 ? [{ label: movement, value: zones[zone]!, unit: 'reps' }] : [],
+                ),
+                { label: 'reps with a share of a max', value: reps, unit: 'reps' },
+              ],
               omitted,
               remark: [name, ...Object.values(remark)].join(', '),
             }),
@@ -121,10 +126,6 @@ function describeShare({ name, reps, percentReps }: IntensityTally): Input[] {
   return share === undefined
     ? []
     : [{ label: `${name}, ${printNumber(reps)} reps at`, value: share, unit: '%' }];
-}
-
-function dropRepeated(omitted: readonly Omission[]): Omission[] {
-  return [...new Map(omitted.map((omission) => [`${omission.what}\n${omission.why}`, omission])).values()];
 }
 
 function tallyMovement(

@@ -66,6 +66,21 @@ export function findLoadable(target: number, rack: Rack, tolerance = 0): Nearest
   return findNearest(target, [...best.values()], ({ total }) => total, tolerance);
 }
 
+/**
+ * The sums of plates around a load that hangs without a bar, as from a belt: each plate by itself, none at all too. 8 kg
+ * of two plates of 5 and one of 2.5 → 7.5 kg. Undefined without a plate.
+ */
+export function findHangable(
+  target: number,
+  plates: Rack['plates'],
+  tolerance = 0,
+): Nearest<number> | undefined {
+  if (!plates.some(({ weight, count }) => weight > 0 && count > 0)) return undefined;
+  const alone = plates.map(({ weight, count }) => ({ weight, count: 2 * count }));
+  const stacks = stackPlates(alone, Math.max(0, target));
+  return stacks && findNearestWeight(target, [...stacks.keys()], tolerance);
+}
+
 /** The plates for one side of exactly that load; undefined where the rack cannot make it. */
 export function findPlatesPerSide(total: number, rack: Rack, tolerance = 0): readonly number[] | undefined {
   const found = findLoadable(total, rack, tolerance);

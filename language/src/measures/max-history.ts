@@ -1,6 +1,7 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
 import type { AthleteEntry, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
+import type { Movement } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { BlockWork } from './block-work.ts';
 import { type DayMax, estimateDayMaxes, readReps, toMovementKey } from './day-max.ts';
@@ -52,7 +53,7 @@ const readHistory = rememberByWorks(
 interface Known {
   readonly records: readonly SessionRecord[];
   readonly basis: object;
-  readonly athlete: AthleteEntry | undefined;
+  readonly stated: readonly KeyedMax[];
   readonly history: MaxHistory;
 }
 
@@ -66,19 +67,19 @@ export function findMaxesOf(
   formula: OneRepMaxFormula,
 ): MaxHistory {
   const records = works.practice.sessionsWith(athlete, key);
-  const basis = works.basisOf(athlete);
-  const entry = works.practice.findAthlete(athlete)?.entry;
+  const basis = works.basisOfMovement(athlete, key);
+  const stated = findStated(works.practice, athlete);
   const byKey = histories.get(works) ?? new Map<string, Known>();
   histories.set(works, byKey);
   const id = `${athlete}\n${key}\n${formula}`;
   const known = byKey.get(id);
-  if (known?.records === records && known.basis === basis && known.athlete === entry) return known.history;
+  if (known?.records === records && known.basis === basis && known.stated === stated) return known.history;
   const history = collectHistory(works, athlete, records, formula, key);
-  byKey.set(id, { records, basis, athlete: entry, history });
+  byKey.set(id, { records, basis, stated, history });
   return history;
 }
 
-/** Each of the two is worked out when it is first asked for. */
+/** Each of the two is worked out when it is first asked for; of one movement from its lines alone. */
 function collectHistory(
   works: SessionWorks,
   athlete: string,
@@ -86,34 +87,43 @@ function collectHistory(
   formula: OneRepMaxFormula,
   key?: string,
 ): MaxHistory {
-  const isWanted = (max: KeyedMax): boolean => key === undefined || toMovementKey(max.key) === key;
-  const entry = works.practice.findAthlete(athlete)?.entry;
+  const workOf = (record: SessionRecord): SessionWork =>
+    key === undefined ? works.of(record) : works.ofMovement(record, key);
   let proven: Timeline | undefined;
   let estimated: Timeline | undefined;
   return {
     get proven() {
-      proven ??= toTimeline(
-        [
-          ...(entry ? listStated(works.practice, entry) : []),
-          ...records
-            .filter((record) => holdsTest(record.entry))
-            .flatMap((record) => listTested(works.of(record), formula)),
-        ].filter(isWanted),
-      );
+      proven ??= toTimeline([
+        ...findStated(works.practice, athlete).filter(
+          (max) => key === undefined || toMovementKey(max.key) === key,
+        ),
+        ...records
+          .filter((record) => holdsTest(record.entry))
+          .flatMap((record) => listTested(workOf(record), formula)),
+      ]);
       return proven;
     },
     get estimated() {
-      estimated ??= toTimeline(
-        records.flatMap((record) =>
-          works
-            .maxesOf(works.of(record), formula)
-            .map((max) => fromDayMax(max, record.day, 'estimated'))
-            .filter(isWanted),
-        ),
-      );
+      estimated ??= toTimeline(records.flatMap((record) => listEstimated(works, workOf(record), formula)));
       return estimated;
     },
   };
+}
+
+const knownEstimates = new WeakMap<readonly DayMax[], readonly KeyedMax[]>();
+
+/** Of a session whose maxes are the same the same list, since after each edit all sessions are asked. */
+function listEstimated(
+  works: SessionWorks,
+  work: SessionWork,
+  formula: OneRepMaxFormula,
+): readonly KeyedMax[] {
+  const maxes = works.maxesOf(work, formula);
+  const known = knownEstimates.get(maxes);
+  if (known) return known;
+  const estimates = maxes.map((max) => fromDayMax(max, work.record.day, 'estimated'));
+  knownEstimates.set(maxes, estimates);
+  return estimates;
 }
 
 const testing = new WeakMap<SessionEntry, boolean>();
@@ -129,13 +139,43 @@ function holdsTest(entry: SessionEntry): boolean {
 
 type KeyedMax = Omit<ValidMax, 'boundOnly'> & { readonly key: string };
 
+interface Stated {
+  readonly movementsVersion: number;
+  readonly movements: readonly (Movement | undefined)[];
+  readonly maxes: readonly KeyedMax[];
+}
+
+const NONE: readonly KeyedMax[] = [];
+const knownStated = new WeakMap<AthleteEntry, Stated>();
+
+/** What an athlete's definition states: the same list as long as it says the same and means the same movements. */
+function findStated(practice: Practice, athlete: string): readonly KeyedMax[] {
+  const entry = practice.findAthlete(athlete)?.entry;
+  if (!entry) return NONE;
+  const known = knownStated.get(entry);
+  const { movementsVersion } = practice;
+  if (known?.movementsVersion === movementsVersion) return known.maxes;
+  const movements = [...entry.maxes, ...entry.retests].map(({ movement }) =>
+    practice.findMovement(movement.text),
+  );
+  const isSame = known?.movements.every((movement, index) => movement?.entry === movements[index]?.entry);
+  const maxes = known && isSame ? known.maxes : listStated(practice, entry);
+  knownStated.set(entry, { movementsVersion, movements, maxes });
+  return maxes;
+}
+
 function listStated(practice: Practice, { maxes, retests }: AthleteEntry): KeyedMax[] {
   const stated = maxes.flatMap(({ movement: { text }, load, date }): KeyedMax[] => {
     const movement = practice.findMovement(text);
     const grams = load && readExternal(load, movement);
     if (grams === undefined || !date) return [];
     const perHand = load?.kind === 'mass' && load.implements === 2;
-    const result = toResult({ value: grams / 1000, unit: 'kg', method: 'stated-max' });
+    const result = toResult({
+      value: grams / 1000,
+      unit: 'kg',
+      method: 'stated-max',
+      inputs: [{ label: `stated on ${date}`, value: grams / 1000, unit: 'kg' }],
+    });
     const key = toPlainKey(nameMovement(movement, text).key, perHand);
     return [{ key, result, kind: 'stated', day: toDayNumber(date), added: isAdded(load, movement), perHand }];
   });
@@ -182,7 +222,7 @@ function listTested(work: SessionWork, formula: OneRepMaxFormula): readonly Keye
 /** The best made single of each series that a session tested, else the estimate of its test sets. */
 function findTested(work: SessionWork, formula: OneRepMaxFormula): KeyedMax[] {
   const { entry, index, day } = work.record;
-  const blocks = entry.blocks.map((block) => ({ ...block, lines: block.lines.filter(isTest) }));
+  const blocks = work.blocks.map(({ block }) => block);
   const singles = new Map<string, KeyedMax>();
   for (const { set, series, movement, setNumber } of listSeriesSets(work)) {
     const grams = readExternal(set.group.load, movement);
@@ -195,7 +235,7 @@ function findTested(work: SessionWork, formula: OneRepMaxFormula): KeyedMax[] {
     const { key, perHand } = series;
     singles.set(key, { key, result, kind: 'tested', day, added: isAdded(set.group.load, movement), perHand });
   }
-  const estimates = estimateDayMaxes(blocks, index, work.context, entry.place?.text, formula)
+  const estimates = estimateDayMaxes(blocks, index, work.context, entry.place?.text, formula, isTest)
     .filter(({ series }) => !singles.has(series.key))
     .map((max) => fromDayMax(max, day, 'estimated from test'));
   return [...singles.values(), ...estimates];

@@ -14,7 +14,8 @@ export interface Method {
 }
 
 const QUOTED = '(as quoted in later sources; original not seen)';
-const TO_FAILURE = 'Holds for reps to failure, or reps plus reps in reserve, up to about 10.';
+const TO_FAILURE =
+  'Holds for reps to failure, or reps plus reps in reserve, up to about 10. In deadlifts all seven formulas tend to fall short (LeSuer DA et al. 1997, J Strength Cond Res 11(4):211-213, from memory).';
 const SINGLE = 'A true single is its own max, so one rep returns the load.';
 
 export const METHODS = {
@@ -31,7 +32,23 @@ export const METHODS = {
     formula: 'sum of landings, both sides counted',
     source: 'common practice',
   },
-  metres: { title: 'Distance', formula: 'sum of metres, both sides counted', source: 'common practice' },
+  metres: {
+    title: 'Distance',
+    formula: 'sum of metres run, walked, swum or ridden, both sides counted',
+    source: 'common practice',
+    note: 'Carries and machines have sums of their own, by the kind of work and by what the movement needs.',
+  },
+  'carried-metres': {
+    title: 'Distance carried or pushed',
+    formula: 'sum of metres of carries, both sides counted',
+    source: 'common practice',
+    note: 'With and without a load; sleds are carries. With kilograms it also makes loaded distance.',
+  },
+  'machine-metres': {
+    title: 'Distance on machines',
+    formula: 'sum of metres as shown by the machine',
+    source: 'common practice',
+  },
   calories: {
     title: 'Machine calories',
     formula: 'sum of calories as shown by the machine',
@@ -152,7 +169,13 @@ export const METHODS = {
     title: 'Heaviest load lifted',
     formula: 'the heaviest load lifted that day',
     source: 'arithmetic: who lifted a load can lift it',
-    note: 'Where the formulas give less than was lifted, the load itself is the lower bound.',
+    note: 'Where the formulas give less than was lifted, or more than a load that failed, what was lifted is the lower bound.',
+  },
+  'failed-load': {
+    title: 'Estimated 1RM, held by a failed load',
+    formula: 'the lightest load that failed that day at its first rep, where the formula gives more',
+    source: 'arithmetic: who could not lift a load that day could not lift more',
+    note: 'The max is between what was lifted and what failed. A set that failed after a rep, or in a circuit or against the clock, holds nothing.',
   },
   epley: {
     title: 'Estimated 1RM (Epley)',
@@ -355,12 +378,6 @@ export const METHODS = {
     source: 'common practice',
     note: 'Sets beyond the plan and movements added to it do not make up for those left out. A movement done instead of another counts for it.',
   },
-  'two-for-two': {
-    title: '2-for-2 rule',
-    formula: 'two or more reps over the goal in the last set, in two workouts in a row',
-    source:
-      'Haff & Triplett (2016) Essentials of Strength Training and Conditioning, 4th ed., ch. 17 (from memory)',
-  },
   revision: {
     title: 'What a revision costs',
     formula: 'mean over the weeks of both versions of what is planned after - what was planned before',
@@ -377,7 +394,7 @@ export const METHODS = {
   'planned-load': {
     title: 'Planned load',
     formula:
-      'percent × max, or the load written and its steps; × the share of a deload; nearest that can be loaded',
+      'percent × max, or the load written and its steps; × the share of a deload; nearest of bar + collars + 2 × plates on one side, or of what else there is',
     source: 'common practice',
     note: 'Of the max that is valid on the day; a training max is taken of it once. Ties go up, never under the empty bar. Only what is shown is rounded: steps go on from the exact load.',
   },
@@ -393,23 +410,28 @@ export const METHODS = {
     source: 'Scott BR et al. (2016) Sports Med 46(5):687-698 (relative intensity)',
     note: 'Of the movements whose max is known.',
   },
-  'loadable-load': {
-    title: 'Loadable load',
-    formula: 'bar + collars + 2 × plates on one side, nearest, ties up',
-    source: 'common practice',
-    note: 'Never under the empty bar.',
-  },
   'iso-week': {
     title: 'ISO week',
     formula: 'Monday to Sunday; week 1 holds the first Thursday of the year',
     source: 'ISO 8601',
   },
-  pounds: {
+} as const satisfies Readonly<Record<string, Method>>;
+
+/** What no single number is made by, but all of them rest on. */
+export const CONVENTIONS: readonly Method[] = [
+  {
+    title: 'Loadable loads',
+    formula: 'bar + collars + 2 × plates on one side; the nearest, ties up',
+    source: 'common practice',
+    note: 'Never under the empty bar.',
+  },
+  {
     title: 'Pounds',
     formula: '1 lb = 0.45359237 kg',
     source: 'international yard and pound agreement, 1959; exact',
+    note: 'Converted once when read, rounded only when shown.',
   },
-} as const satisfies Readonly<Record<string, Method>>;
+];
 
 export type MethodId = keyof typeof METHODS;
 

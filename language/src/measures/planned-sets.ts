@@ -27,19 +27,22 @@ export function listPlannedSets(
   day: PlanDay,
   week: number,
   toKey: (name: string) => string,
+  nth = 0,
 ): PlannedSets {
   const omitted: Omission[] = [];
-  const lines = takeTurn(plan, findTurn(plan, week, day), toKey).flatMap(({ block, lines: weekLines }) => {
-    const expanded = expandBlock(block).filter((set) => isWorking(set, block));
-    return weekLines.flatMap(({ line, source }): PlannedLine[] => {
-      const sets = expanded.filter((set) => set.line === line).length;
-      if (sets === 0) return [];
-      if (block.kind === 'amrap') return [{ line, sets: undefined }];
-      if (hasLooseSetStep(source, countRounds(block)))
-        omitted.push({ what: line.name.text, why: 'its step of sets is not counted' });
-      return [{ line, sets }];
-    });
-  });
+  const lines = takeTurn(plan, findTurn(plan, week, day, undefined, nth), toKey).flatMap(
+    ({ block, lines: weekLines }) => {
+      const expanded = expandBlock(block).filter((set) => isWorking(set, block));
+      return weekLines.flatMap(({ line, source }): PlannedLine[] => {
+        const sets = expanded.filter((set) => set.line === line).length;
+        if (sets === 0) return [];
+        if (block.kind === 'amrap') return [{ line, sets: undefined }];
+        if (hasLooseSetStep(source, countRounds(block)))
+          omitted.push({ what: line.name.text, why: 'its step of sets is not counted' });
+        return [{ line, sets }];
+      });
+    },
+  );
   return { lines, omitted };
 }
 

@@ -1,5 +1,5 @@
 /** The users' reference of all formulas and their sources, made from the table of methods. */
-import { findMethod, METHODS, type MethodId } from './methods.ts';
+import { CONVENTIONS, findMethod, METHODS, type Method, type MethodId } from './methods.ts';
 
 /** Headings in the table's order, each with the first method that stands under it. */
 const GROUPS: readonly (readonly [heading: string, first: MethodId])[] = [
@@ -9,7 +9,7 @@ const GROUPS: readonly (readonly [heading: string, first: MethodId])[] = [
   ['Effort and load over time', 'reps-in-reserve'],
   ['Trends and changes', 'theil-sen'],
   ['Balance, adherence and plans', 'hard-sets'],
-  ['Body mass, loads and the calendar', 'body-share'],
+  ['Body mass, planned loads and the calendar', 'body-share'],
 ];
 
 const INTRODUCTION = `# Measures
@@ -25,9 +25,10 @@ medical advice.
 /** The whole page as Markdown. */
 export function printMethods(): string {
   const sections = groupMethods().map(({ heading, ids }) =>
-    [`## ${heading}\n`, ...ids.map((id) => printMethod(id))].join('\n'),
+    [`## ${heading}\n`, ...ids.map((id) => printMethod(findMethod(id)))].join('\n'),
   );
-  return [INTRODUCTION, ...sections].join('\n');
+  const conventions = ['## What all of them rest on\n', ...CONVENTIONS.map(printMethod)].join('\n');
+  return [INTRODUCTION, ...sections, conventions].join('\n');
 }
 
 /** Every method under the last heading that begins at it or before it. */
@@ -37,8 +38,7 @@ export function groupMethods(): readonly { readonly heading: string; readonly id
   return GROUPS.map(([heading], index) => ({ heading, ids: ids.slice(starts[index], starts[index + 1]) }));
 }
 
-function printMethod(id: MethodId): string {
-  const { title, formula, source, note } = findMethod(id);
+function printMethod({ title, formula, source, note }: Method): string {
   const lines = [
     `### ${escapeSigns(title)}\n`,
     `- Formula: ${escapeSigns(formula)}`,

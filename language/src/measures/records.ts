@@ -83,6 +83,8 @@ function compareWithBooks(works: SessionWorks, work: SessionWork, formula: OneRe
     sets: better.filter(({ series, reps, result }) => reps > 1 || beatsProven(series, result.value!)),
     maxes: maxes.filter(
       (max) =>
+        // Under a load that failed is no number to beat one with.
+        max.result.method !== 'failed-load' &&
         isMaxRecord(books.get(max.series.key), max) &&
         isOwnWork(max) &&
         beatsProven(max.series, max.result.value!),
@@ -159,23 +161,23 @@ function findBooksBefore(
   const byKey = shelves.get(works) ?? new Map<string, Shelf>();
   shelves.set(works, byKey);
   const id = `${record.athlete}\n${key}\n${formula}`;
-  const basis = works.basisOf(record.athlete);
+  const basis = works.basisOfMovement(record.athlete, key);
   const shelf: Shelf = byKey.get(id) ?? { records, basis, sums: [], books: [new Map()] };
   byKey.set(id, shelf);
   if (shelf.records !== records || shelf.basis !== basis) {
-    const kept = countKept(works, shelf, records, basis);
+    const kept = countKept(works, shelf, records, basis, key);
     shelf.sums.length = kept;
     shelf.books.length = kept + 1;
     shelf.records = records;
     shelf.basis = basis;
   }
   for (let at = shelf.sums.length; at < position; at++) {
-    const work = works.of(records[at]!);
+    const work = works.ofMovement(records[at]!, key);
     shelf.sums.push(work.blocks);
     const before = shelf.books[at]!;
     const after = new Map(before);
     // Hardly any session is a best: where none is, the same books go on.
-    shelf.books.push(enterSession(works, after, work, formula, key) ? after : before);
+    shelf.books.push(enterSession(works, after, work, formula) ? after : before);
   }
   return shelf.books[position]!;
 }
@@ -186,28 +188,27 @@ function countKept(
   shelf: Shelf,
   records: readonly SessionRecord[],
   basis: object,
+  key: string,
 ): number {
   let kept = 0;
   while (
     kept < shelf.sums.length &&
     isSamePart(shelf.records[kept]!, records[kept]) &&
-    (shelf.basis === basis || works.of(records[kept]!).blocks === shelf.sums[kept])
+    (shelf.basis === basis || works.ofMovement(records[kept]!, key).blocks === shelf.sums[kept])
   )
     kept++;
   return kept;
 }
 
-/** Enters what a session did, of one movement where one is given; says whether anything in the books is another. */
+/** Enters what a session did; says whether anything in the books is another. */
 function enterSession(
   works: SessionWorks,
   books: Books,
   work: SessionWork,
   formula: OneRepMaxFormula,
-  key?: string,
 ): boolean {
   let changed = false;
   const enter = (series: Series, change: (book: Book) => Book): void => {
-    if (key !== undefined && toMovementKey(series.key) !== key) return;
     const before = books.get(series.key);
     const after = change(before ?? { series, byReps: [] });
     if (after === before) return;
@@ -273,7 +274,7 @@ function toRecord(book: Book | undefined, set: BestSet): BestSet | undefined {
     : most !== undefined && set.result.value! >= most.result.value!;
   const rival = before ?? most;
   if (!isBetter || !rival) return undefined;
-  const label = `best before, ${rival.reps} reps`;
+  const label = `best before, ${rival.reps} rep${rival.reps === 1 ? '' : 's'}`;
   const inputs = [...set.result.inputs, { label, value: rival.result.value!, unit: 'kg' as const }];
   return { ...set, result: { ...set.result, inputs } };
 }

@@ -30,14 +30,16 @@ type Rate = `${AmountUnit}/${Period}`;
 /** What a value counts; the empty unit is a bare ratio. A rate such as `kg/min` may itself change from week to week. */
 export type Unit = '' | AmountUnit | Rate | `${Rate}/week`;
 
-/** How the value stands to the truth: as computed, never lower than shown, or a forecast. */
-export type Bound = 'exact' | 'at least' | 'prediction';
+/** How the value stands to the truth: as computed, never lower than shown, a forecast; `none` where there is no value. */
+export type Bound = 'exact' | 'at least' | 'prediction' | 'none';
 
 /** One number that went in; `label` may hold a coach's own words. */
 export interface Input {
   readonly label: string;
   readonly value: number;
   readonly unit: Unit;
+  /** How this number was made itself, where that is not plain: the explanation names it. */
+  readonly by?: MethodId;
 }
 
 /** One thing that was left out: `{ what: 'round 4', why: 'not timed' }`. */
@@ -70,7 +72,15 @@ type ResultParts = Pick<Result, 'value' | 'unit' | 'method'> & Partial<Result>;
 /** Fills in what is usual, an exact value with nothing left out, and drops a value that is no number. */
 export function toResult(parts: ResultParts): Result {
   const isNumber = parts.value !== undefined && Number.isFinite(parts.value);
-  return { bound: 'exact', inputs: [], omitted: [], ...parts, value: isNumber ? parts.value : undefined };
+  const all = { bound: 'exact', inputs: [], omitted: [], ...parts } as const;
+  return isNumber ? all : { ...all, value: undefined, bound: 'none' };
+}
+
+/** What was left out of any of several numbers, each thing once. */
+export function mergeOmissions(...lists: readonly (readonly Omission[])[]): Omission[] {
+  return [
+    ...new Map(lists.flat().map((omission) => [`${omission.what}\n${omission.why}`, omission])).values(),
+  ];
 }
 
 /** The weaker of several bounds: a sum with one forecast in it is a forecast. */

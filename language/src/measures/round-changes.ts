@@ -1,6 +1,7 @@
 /** A timed circuit against the last time it was done, round by round. */
 import type { Block } from '../model/entry.ts';
 import type { BlockWork } from './block-work.ts';
+import { toChangeResult } from './change-result.ts';
 import { findTimes } from './density.ts';
 import { computePercentChange, computePerMinute } from './quotients.ts';
 import { type Omission, type Result, toResult, type Unit } from './result.ts';
@@ -107,14 +108,13 @@ function compareDensity(now: TimedWork, before: TimedWork, day: string): Result 
     (before.work.atLeast && percent > 0);
   if (isOpen) return undefined;
   const unit: Unit = byReps ? 'reps/min' : 'kg/min';
-  return toResult({
-    value: percent,
-    unit: '%',
-    method: 'change',
+  return toChangeResult({
+    percent,
+    atLeast: now.work.atLeast || before.work.atLeast,
     inputs: [
       { label: 'now', value, unit },
       { label: day, value: valueBefore, unit },
     ],
-    omitted: [...now.work.omitted, ...before.work.omitted],
+    omitted: [now.work.omitted, before.work.omitted],
   });
 }

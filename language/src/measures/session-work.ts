@@ -1,11 +1,12 @@
-import { toDayNumber as toDay } from '../calendar/iso-date.ts';
-import type { AthleteEntry, ExerciseEntry, SessionEntry } from '../model/entry.ts';
+import type { Block, ExerciseEntry, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { type BlockWork, computeBlockWork, type WorkContext } from './block-work.ts';
 import { type DayMax, estimateDayMaxes } from './day-max.ts';
 import { findLatest } from './latest.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
+import { nameMovement } from './series-sets.ts';
+import { type BodyMass, WeighIns } from './weigh-ins.ts';
 import { addWork, NO_WORK, type Work } from './work.ts';
 
 /** One athlete's part of a session, summed. */
@@ -16,34 +17,23 @@ export interface SessionWork {
   /** Seconds the session lasted. */
   readonly lasted: number | undefined;
   readonly effort: number | undefined;
+  /** The last weigh-in on or before the day. */
   readonly bodyMass: BodyMass | undefined;
   readonly context: WorkContext;
 }
 
-/** The last weigh-in on or before a day. */
-export interface BodyMass {
-  readonly grams: number;
-  /** Days since 1970-01-01. */
-  readonly day: number;
-}
-
+/** What was summed, and the lines and the definitions that their names stood for when that was last looked at. */
 interface Cached {
-  /** The definitions that the lines' names stood for, line by line, and when that was last seen to be so. */
   movementsVersion: number;
+  readonly lines: readonly MovementLine[];
   readonly movements: readonly (ExerciseEntry | undefined)[];
   work: SessionWork;
 }
 
+/** What sums of an athlete rest on beside the sessions' text and definitions. */
 interface Basis {
-  readonly movementsVersion: number;
   readonly weighIns: readonly BodyMass[];
   readonly sex: WorkContext['sex'];
-}
-
-interface WeighIns {
-  readonly records: readonly SessionRecord[];
-  readonly athlete: AthleteEntry | undefined;
-  readonly list: readonly BodyMass[];
 }
 
 /**
@@ -52,78 +42,52 @@ interface WeighIns {
  */
 export class SessionWorks {
   readonly practice: Practice;
-  /** By the athlete's place in the session. */
-  private readonly cache = new WeakMap<SessionEntry, (Cached | undefined)[]>();
-  private readonly weighIns = new Map<string, WeighIns>();
-  private readonly bases = new Map<string, { readonly edition: number; readonly basis: Basis }>();
+  /** By the athlete's place in the session; of a movement's lines alone, by that and its key. */
+  private readonly cache = new WeakMap<SessionEntry, Map<number | string, Cached>>();
+  private readonly weighIns: WeighIns;
+  private readonly bases = new Map<string, Basis & { readonly edition: number }>();
+  private readonly movementBases = new Map<
+    string,
+    Basis & { readonly movement: ExerciseEntry | undefined }
+  >();
   /** By the blocks of a session's work, which stay the same objects as long as its sums are the same. */
   private readonly maxes = new WeakMap<readonly BlockWork[], Map<OneRepMaxFormula, readonly DayMax[]>>();
 
   constructor(practice: Practice) {
     this.practice = practice;
+    this.weighIns = new WeighIns(practice);
   }
 
   of(record: SessionRecord): SessionWork {
-    const { entry, index } = record;
-    const { weighIns, sex } = this.basisOf(record.athlete);
-    const bodyMass = findLatest(weighIns, record.day);
-    const byIndex = this.cache.get(entry) ?? [];
-    this.cache.set(entry, byIndex);
-    const known = byIndex[index];
-    if (known && this.isValid(known, bodyMass, sex)) {
-      const { work } = known;
-      // The sums are the same; the session may stand elsewhere, or the same mass was weighed again.
-      if (work.record !== record || work.bodyMass !== bodyMass) known.work = { ...work, record, bodyMass };
-      return known.work;
-    }
-    const work = computeSessionWork(this.practice, record, bodyMass, sex);
-    const { movementsVersion } = this.practice;
-    byIndex[index] = { movementsVersion, movements: this.resolveLines(entry), work };
-    return work;
+    return this.remember(record, record.index, () => record.entry.blocks);
   }
 
   /**
-   * What an athlete's sums rest on beside the sessions' text: the same object as long as the sums of a session whose
-   * text did not change are the same for sure.
+   * The lines of one movement alone, by its key (of one that nothing defines, its name in lower case): what others are
+   * defined as takes nothing from them.
    */
-  basisOf(athlete: string): Basis {
-    const { edition } = this.practice;
-    const known = this.bases.get(athlete);
-    if (known?.edition === edition) return known.basis;
-    const basis = {
-      movementsVersion: this.practice.movementsVersion,
-      weighIns: this.weighInsOf(athlete),
-      sex: this.practice.findAthlete(athlete)?.entry.sex,
-    };
-    const isSame =
-      known?.basis.movementsVersion === basis.movementsVersion &&
-      known.basis.weighIns === basis.weighIns &&
-      known.basis.sex === basis.sex;
-    const current = isSame ? known.basis : basis;
-    this.bases.set(athlete, { edition, basis: current });
-    return current;
-  }
-
-  /** A definition that no line of the session names takes nothing from it. */
-  private isValid(
-    known: Cached,
-    bodyMass: BodyMass | undefined,
-    sex: WorkContext['sex'] | undefined,
-  ): boolean {
-    const { record, context } = known.work;
-    if (context.bodyMass !== bodyMass?.grams || context.sex !== sex) return false;
-    const { movementsVersion } = this.practice;
-    if (known.movementsVersion === movementsVersion) return true;
-    const movements = this.resolveLines(record.entry);
-    if (!movements.every((movement, line) => movement === known.movements[line])) return false;
-    known.movementsVersion = movementsVersion;
-    return true;
-  }
-
-  private resolveLines({ blocks }: SessionEntry): (ExerciseEntry | undefined)[] {
-    return blocks.flatMap(({ lines }) =>
-      lines.map(({ name }) => this.practice.findMovement(name.text)?.entry),
+  ofMovement(record: SessionRecord, key: string): SessionWork {
+    const { practice } = this;
+    const isOfIt = ({ name: { text } }: MovementLine): boolean =>
+      nameMovement(practice.findMovement(text), text).key === key;
+    return this.remember(record, `${record.index} ${key}`, () =>
+      record.entry.blocks.flatMap((block) => {
+        const lines = block.lines.filter(isOfIt);
+        return lines.length > 0 ? [{ ...block, lines }] : [];
+      }),
     );
+  }
+
+  /** The same object as long as {@link ofMovement} gives the same for a session whose text and lines are the same. */
+  basisOfMovement(athlete: string, key: string): object {
+    const { weighIns, sex } = this.basisOf(athlete);
+    const movement = this.practice.findMovement(key)?.entry;
+    const id = `${athlete}\n${key}`;
+    const known = this.movementBases.get(id);
+    if (known?.movement === movement && known?.weighIns === weighIns && known.sex === sex) return known;
+    const basis = { movement, weighIns, sex };
+    this.movementBases.set(id, basis);
+    return basis;
   }
 
   maxesOf(work: SessionWork, formula: OneRepMaxFormula = DEFAULT_FORMULA): readonly DayMax[] {
@@ -132,7 +96,8 @@ export class SessionWorks {
     const known = byFormula.get(formula);
     if (known) return known;
     const { entry, index } = work.record;
-    const maxes = estimateDayMaxes(entry.blocks, index, work.context, entry.place?.text, formula);
+    const blocks = work.blocks.map(({ block }) => block);
+    const maxes = estimateDayMaxes(blocks, index, work.context, entry.place?.text, formula);
     byFormula.set(formula, maxes);
     return maxes;
   }
@@ -144,38 +109,64 @@ export class SessionWorks {
 
   /** In order of days. The list and what is in it stay the same objects as long as they say the same. */
   weighInsOf(athlete: string): readonly BodyMass[] {
-    const records = this.practice.sessionsOf(athlete);
-    const entry = this.practice.findAthlete(athlete)?.entry;
-    const known = this.weighIns.get(athlete);
-    if (known?.records === records && known.athlete === entry) return known.list;
-    const fresh = collectWeighIns(entry, records);
-    const list = known && isSameList(known.list, fresh) ? known.list : fresh;
-    this.weighIns.set(athlete, { records, athlete: entry, list });
-    return list;
+    return this.weighIns.of(athlete);
+  }
+
+  private remember(record: SessionRecord, id: number | string, select: () => readonly Block[]): SessionWork {
+    const { practice } = this;
+    const { entry } = record;
+    const { weighIns, sex } = this.basisOf(record.athlete);
+    const bodyMass = findLatest(weighIns, record.day);
+    const byId = this.cache.get(entry) ?? new Map<number | string, Cached>();
+    this.cache.set(entry, byId);
+    const found = byId.get(id);
+    const isOfBody = found?.work.context.bodyMass === bodyMass?.grams && found?.work.context.sex === sex;
+    const known = isOfBody ? found : undefined;
+    const { movementsVersion } = practice;
+    if (known?.movementsVersion === movementsVersion) return moveWork(known, record, bodyMass);
+    const blocks = select();
+    const lines = blocks.flatMap((block) => block.lines);
+    const movements = lines.map(({ name }) => practice.findMovement(name.text)?.entry);
+    // A definition that no line names takes nothing from the sums.
+    if (known && isSameList(known.lines, lines) && isSameList(known.movements, movements)) {
+      known.movementsVersion = movementsVersion;
+      return moveWork(known, record, bodyMass);
+    }
+    const work = computeSessionWork(practice, record, blocks, bodyMass, sex);
+    byId.set(id, { movementsVersion, lines, movements, work });
+    return work;
+  }
+
+  private basisOf(athlete: string): Basis {
+    const { edition } = this.practice;
+    const known = this.bases.get(athlete);
+    if (known?.edition === edition) return known;
+    const sex = this.practice.findAthlete(athlete)?.entry.sex;
+    const basis = { edition, weighIns: this.weighInsOf(athlete), sex };
+    this.bases.set(athlete, basis);
+    return basis;
   }
 }
 
-function isSameList(a: readonly BodyMass[], b: readonly BodyMass[]): boolean {
-  return (
-    a.length === b.length &&
-    a.every(({ grams, day }, index) => grams === b[index]!.grams && day === b[index]!.day)
-  );
+/** The sums are the same; the session may stand elsewhere, or the same mass was weighed again. */
+function moveWork(
+  known: { work: SessionWork },
+  record: SessionRecord,
+  bodyMass: BodyMass | undefined,
+): SessionWork {
+  const { work } = known;
+  if (work.record !== record || work.bodyMass !== bodyMass) known.work = { ...work, record, bodyMass };
+  return known.work;
 }
 
-function collectWeighIns(athlete: AthleteEntry | undefined, records: readonly SessionRecord[]): BodyMass[] {
-  const weighIns = (athlete?.weighIns ?? []).map(({ mass, date }) => ({
-    grams: mass.grams,
-    day: toDay(date),
-  }));
-  for (const { entry, day, groupSize } of records)
-    if (entry.bodyweight && groupSize === 1) weighIns.push({ grams: entry.bodyweight.mass.grams, day });
-  // A weigh-in of the session itself comes after one of the definition on the same day.
-  return weighIns.sort((a, b) => a.day - b.day);
+function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
+  return a.length === b.length && a.every((item, index) => item === b[index]);
 }
 
 function computeSessionWork(
   practice: Practice,
   record: SessionRecord,
+  written: readonly Block[],
   bodyMass: BodyMass | undefined,
   sex: WorkContext['sex'],
 ): SessionWork {
@@ -185,7 +176,7 @@ function computeSessionWork(
     bodyMass: bodyMass?.grams,
     ...(sex && { sex }),
   };
-  const blocks = entry.blocks.map((block) => computeBlockWork(block, record, context));
+  const blocks = written.map((block) => computeBlockWork(block, record, context));
   const pick = <T>(list: { readonly values: readonly T[] } | undefined): T | undefined =>
     list && (list.values.length === 1 ? list.values[0] : list.values[index]);
   return {

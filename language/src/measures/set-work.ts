@@ -3,6 +3,7 @@ import type { Amount, Load, Quantity, Rating } from '../model/quantity.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
 import { roundTo } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
+import { findEquipment } from '../vocabulary/equipment.ts';
 import { computePushUpShare, type WEIGHED_PUSH_UPS } from './body-share.ts';
 import { readReserve } from './exertion.ts';
 import { type ExpandedSet, lacksLoad } from './expand-sets.ts';
@@ -73,6 +74,8 @@ function combine(a: Work, b: Work): Work {
     seconds: a.seconds + b.seconds,
     contacts: a.contacts + b.contacts,
     metres: a.metres + b.metres,
+    carriedMetres: a.carriedMetres + b.carriedMetres,
+    machineMetres: a.machineMetres + b.machineMetres,
     calories: a.calories + b.calories,
     atLeast: a.atLeast || b.atLeast,
     omitted: b.omitted.length === 0 ? a.omitted : [...a.omitted, ...b.omitted],
@@ -152,7 +155,7 @@ function computeAmountWork(name: string, amount: Amount, load: Load | undefined,
 }
 
 function computeCarry(name: string, done: SidedQuantity, load: Load | undefined, context: SetContext): Work {
-  const base = { ...NO_WORK, metres: done.total };
+  const base = { ...NO_WORK, [findDistanceSum(context.movement)]: done.total };
   if (!load) return base;
   const moved = weighLoad(name, load, context);
   return {
@@ -161,6 +164,13 @@ function computeCarry(name: string, done: SidedQuantity, load: Load | undefined,
     omitted: moved.omitted,
     atLeast: moved.unknown,
   };
+}
+
+/** Metres of a carry, of a machine and of all else are never added. */
+function findDistanceSum(movement: Movement | undefined): 'carriedMetres' | 'machineMetres' | 'metres' {
+  if (workOf(movement) === 'carry') return 'carriedMetres';
+  const isMetered = movement?.entry.needs.some(({ text }) => findEquipment(text)?.metered);
+  return isMetered ? 'machineMetres' : 'metres';
 }
 
 function computeLift(name: string, done: SidedQuantity, load: Load | undefined, context: SetContext): Work {

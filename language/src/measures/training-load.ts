@@ -8,6 +8,7 @@ import { CUSTOMARY_CONSTANTS, computeFitnessFatigue } from './fitness-fatigue.ts
 import { rememberByHistory } from './remember.ts';
 import { type Input, type Omission, type Result, toResult } from './result.ts';
 import { computeSessionLoad, type DayLoad, summariseWeekLoad } from './session-load.ts';
+import { sum } from './statistics.ts';
 
 /**
  * Loads of the days that have training, in order of days (since 1970-01-01). Two sessions of a day add up; a day is
@@ -139,7 +140,7 @@ export function computeLoadRatio(practice: Practice, athlete: string, day: numbe
       ? [
           { label: 'acute, 7 days', value: averages.acute, unit: 'AU/day' },
           { label: 'chronic, 28 days', value: averages.chronic, unit: 'AU/day' },
-          { label: 'history', value: known.loads.length, unit: 'days' },
+          ...describeHistory(known),
         ]
       : [],
     omitted: known.omitted,
@@ -187,7 +188,13 @@ export function computeLoadShape(practice: Practice, athlete: string, day: numbe
     result: toResult({
       ...base,
       value: level,
-      inputs: [{ label: 'history', value: loads.length, unit: 'days' }],
+      inputs: [
+        ...describeHistory(known),
+        { label: 'fitness fades to 1/e in', value: CUSTOMARY_CONSTANTS.fitnessDays, unit: 'days' },
+        { label: 'fatigue fades to 1/e in', value: CUSTOMARY_CONSTANTS.fatigueDays, unit: 'days' },
+        { label: 'weight of fitness', value: CUSTOMARY_CONSTANTS.fitnessGain, unit: '' },
+        { label: 'weight of fatigue', value: CUSTOMARY_CONSTANTS.fatigueGain, unit: '' },
+      ],
       remark: `${direction} over ${DIRECTION_DAYS} days, where the largest swing is ${LARGEST_LEVEL}`,
     }),
   };
@@ -207,11 +214,25 @@ export function computeDaysSince(practice: Practice, athlete: string, day: numbe
   });
 }
 
+interface KnownDays {
+  /** One a day, rest days 0. */
+  readonly loads: readonly number[];
+  readonly firstDay: number;
+  readonly omitted: readonly Omission[];
+}
+
+/** From which day to which, on how many of the days there was load, and how much in all. */
+function describeHistory({ loads, firstDay }: KnownDays): Input[] {
+  const last = fromDayNumber(firstDay + loads.length - 1);
+  return [
+    { label: `from ${fromDayNumber(firstDay)} to ${last}`, value: loads.length, unit: 'days' },
+    { label: 'with load', value: loads.filter((load) => load > 0).length, unit: 'days' },
+    { label: 'load of all of them', value: sum(loads), unit: 'AU' },
+  ];
+}
+
 /** The run of known days that ends on a day; undefined before the first session. */
-function takeKnownDays(
-  history: LoadHistory,
-  day: number,
-): { loads: number[]; firstDay: number; omitted: Omission[] } | undefined {
+function takeKnownDays(history: LoadHistory, day: number): KnownDays | undefined {
   const first = firstDayOf(history);
   if (first === undefined || first > day) return undefined;
   const all = listDailyLoads(history, first, day);

@@ -33,7 +33,7 @@ export function computeTrend(series: TimeSeries, untilDay: number, weeks = TREND
     unit: toRate(series.unit),
     method: 'theil-sen',
     ...(trend.interval && { spread: trend.interval }),
-    inputs: [{ label: span, value: points.length, unit: '' }],
+    inputs: [{ label: span, value: points.length, unit: '' }, ...describeEnds(points, series.unit)],
     omitted,
     remark: bound === 'at least' ? `${verdict}, from lower bounds` : verdict,
   });
@@ -58,10 +58,16 @@ export function computeLineTrend(
     spread: { low: line.errors.low, high: line.errors.high },
     inputs: [
       { label: 'points', value: points.length, unit: '' },
+      ...describeEnds(points, series.unit),
       { label: 'standard error', value: line.errors.slopeError, unit: toRate(series.unit) },
     ],
     omitted,
   });
+}
+
+/** The first and the last point: enough to see which series it is. */
+function describeEnds(points: readonly SeriesPoint[], unit: Unit): Input[] {
+  return [points[0]!, points.at(-1)!].map(({ day, value }) => ({ label: fromDayNumber(day), value, unit }));
 }
 
 function takeRecent({ points }: TimeSeries, untilDay: number, weeks: number): SeriesPoint[] {
@@ -164,6 +170,9 @@ export function computeGroupError(practice: Practice, movement: string): Result 
     method: 'typical-error',
     inputs: [
       { label: 'retests', value: pairs.length, unit: '' },
+      ...pairs.map(
+        ({ first, second }): Input => ({ label: 'difference', value: second - first, unit: 'kg' }),
+      ),
       { label: 'of the mean', value: percent, unit: '%' },
     ],
   });
@@ -229,7 +238,12 @@ export function computeWorthwhile(
     value: computeWorthwhileChange(values),
     unit: 'kg',
     method: 'smallest-worthwhile-change',
-    inputs: [{ label: 'athletes', value: values.length, unit: '' }],
+    // Whose maxes they are is nobody else's business.
+    inputs: [
+      { label: 'athletes', value: values.length, unit: '' },
+      { label: 'lowest', value: Math.min(...values), unit: 'kg' },
+      { label: 'highest', value: Math.max(...values), unit: 'kg' },
+    ],
   });
 }
 

@@ -1,11 +1,14 @@
 /** A week's sessions against the plan that they name. */
 import type { PlanDay } from '../model/entry.ts';
-import type { SessionRecord } from '../practice/athlete.ts';
+import { listTurns } from '../plans/plan-calendar.ts';
+import type { Plan, SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import {
   type Adherence,
   compareWithPlan,
   findSlot,
+  findSlotOf,
+  isSameSlot,
   type PlanSlot,
   planSlot,
   toAdherence,
@@ -15,9 +18,17 @@ import type { SessionWorks } from './session-work.ts';
 import { sum } from './statistics.ts';
 import { computeWeekWork } from './week-work.ts';
 
+/** A plan's day and what was done of it: no session where it was left out. */
+export interface DoneSlot {
+  readonly slot: PlanSlot;
+  readonly records: readonly SessionRecord[];
+}
+
 export interface WeekAdherence {
   readonly result: Result;
   readonly days: readonly { readonly day: PlanDay; readonly adherence: Adherence }[];
+  /** All that the result counts: the days that were done, then those that were not. */
+  readonly slots: readonly DoneSlot[];
   /** Days of the plan's week without a session once the week is over; a plan whose days take turns has none. */
   readonly notDone: readonly PlanDay[];
 }
@@ -36,43 +47,83 @@ export function computeWeekAdherence(
   untilDay: number,
 ): WeekAdherence | undefined {
   const { practice } = works;
+  const { sessions } = computeWeekWork(practice, works, athlete, startDay, untilDay);
+  const done = groupBySlot(
+    practice,
+    sessions.map(({ record }) => record),
+  );
+  if (done.length === 0) return undefined;
+  const isOver = untilDay >= startDay + 6;
+  const slots = done.map(({ slot }) => slot);
+  return compareSlots(works, done, isOver ? listMissing(practice, athlete, startDay, slots) : [], 'not done');
+}
+
+/** A week of a plan, whenever its sessions were; undefined before the first of them. */
+export function computePlanWeekAdherence(
+  works: SessionWorks,
+  athlete: string,
+  plan: Plan,
+  week: number,
+): WeekAdherence | undefined {
+  const { practice } = works;
+  const ofWeek = practice.sessionsOf(athlete).filter(({ entry }) => entry.plan?.week === week);
+  const done = groupBySlot(practice, ofWeek).filter(({ slot }) => slot.plan.key === plan.key);
+  if (done.length === 0) return undefined;
+  const missing = listSlots(plan, week).filter((slot) => !done.some((each) => isSameSlot(each.slot, slot)));
+  return compareSlots(works, done, missing, 'not done yet');
+}
+
+function groupBySlot(practice: Practice, records: readonly SessionRecord[]): DoneSlot[] {
   const groups: { slot: PlanSlot; records: SessionRecord[] }[] = [];
-  for (const { record } of computeWeekWork(practice, works, athlete, startDay, untilDay).sessions) {
-    const slot = findSlot(practice, record.entry);
-    const known = slot && groups.find((group) => isSame(group.slot, slot));
+  for (const record of records) {
+    const slot = findSlotOf(practice, record);
+    const known = slot && groups.find((group) => isSameSlot(group.slot, slot));
     if (known) known.records.push(record);
     else if (slot) groups.push({ slot, records: [record] });
   }
-  if (groups.length === 0) return undefined;
-  const days = groups.map(({ slot, records }) => ({
+  return groups;
+}
+
+function compareSlots(
+  works: SessionWorks,
+  done: readonly DoneSlot[],
+  missing: readonly PlanSlot[],
+  why: string,
+): WeekAdherence {
+  const days = done.map(({ slot, records }) => ({
     day: slot.day,
     adherence: compareWithPlan(works, slot, records),
   }));
-  const isOver = untilDay >= startDay + 6;
-  const slots = groups.map(({ slot }) => slot);
-  const missing = isOver ? listMissing(practice, athlete, startDay, slots) : [];
   const counts = [
     ...days.flatMap(({ adherence }) => adherence.movements),
     ...missing.map((slot) => ({
       done: 0,
-      planned: sum(planSlot(practice, slot).lines.map(({ sets }) => sets ?? 0)),
+      planned: sum(planSlot(works.practice, slot).lines.map(({ sets }) => sets ?? 0)),
     })),
   ];
   const omitted = [
     ...days.flatMap(({ adherence }) => adherence.result.omitted),
-    ...missing.map(({ day }): Omission => ({ what: printDay(day), why: 'not done' })),
+    ...missing.map(({ day }): Omission => ({ what: printDay(day), why })),
   ];
   const result = toAdherence(counts, omitted);
   const isLower = days.some(({ adherence }) => adherence.result.bound === 'at least');
   return {
     result: isLower ? { ...result, bound: 'at least' } : result,
     days,
+    slots: [...done, ...missing.map((slot) => ({ slot, records: [] }))],
     notDone: missing.map(({ day }) => day),
   };
 }
 
-function isSame(one: PlanSlot, other: PlanSlot): boolean {
-  return one.plan.key === other.plan.key && one.week === other.week && one.day.number === other.day.number;
+/** The days of a plan's week; one that comes twice where days take turns is there twice. */
+function listSlots(plan: Plan, week: number): PlanSlot[] {
+  const days = listTurns(plan.entry)
+    .filter((turn) => turn.week === week)
+    .map(({ day }) => day);
+  return days.map((day, index) => {
+    const nth = days.slice(0, index).filter((other) => other === day).length;
+    return { plan, week, day, ...(nth > 0 && { nth }) };
+  });
 }
 
 /** Days of the plan's weeks at hand that were not done, neither then nor near it. */
@@ -92,8 +143,8 @@ function listMissing(
   );
   return weeks
     .filter(({ plan }) => plan.entry.alternate === undefined)
-    .flatMap(({ plan, week }) => plan.entry.days.map((day) => ({ plan, week, day })))
-    .filter((slot) => !near.some((done) => isSame(done, slot)));
+    .flatMap(({ plan, week }) => listSlots(plan, week))
+    .filter((slot) => !near.some((done) => isSameSlot(done, slot)));
 }
 
 function printDay({ number, name }: PlanDay): string {

@@ -5,7 +5,7 @@ import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
-import { addWork, NO_WORK, volumeOf, type Work } from './work.ts';
+import { addWork, hasMetres, NO_WORK, volumeOf, type Work } from './work.ts';
 
 /** One athlete's ISO week. */
 export interface WeekWork {
@@ -147,7 +147,7 @@ export function compareWeeks(
 }
 
 function isTrained({ total }: WeekWork): boolean {
-  return total.sets > 0 || total.reps > 0 || total.seconds > 0 || total.metres > 0;
+  return total.sets > 0 || total.reps > 0 || total.seconds > 0 || hasMetres(total);
 }
 
 /** Change of volume in percent; undefined from nothing, and where a lower bound leaves the direction open. */

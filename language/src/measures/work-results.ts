@@ -1,7 +1,7 @@
 import type { ExerciseWork } from './exercise-work.ts';
 import type { MethodId } from './methods.ts';
 import { type Result, toResult, type Unit } from './result.ts';
-import type { BodyMass } from './session-work.ts';
+import type { BodyMass } from './weigh-ins.ts';
 import { volumeOf, type Work } from './work.ts';
 
 export interface WorkParts {
@@ -21,6 +21,8 @@ const SUMS: readonly {
   { method: 'load-distance', unit: 'kg·m', sumOf: ({ carried }) => carried / 1000 },
   { method: 'seconds', unit: 's', sumOf: ({ seconds }) => seconds },
   { method: 'contacts', unit: 'contacts', sumOf: ({ contacts }) => contacts },
+  { method: 'carried-metres', unit: 'm', sumOf: ({ carriedMetres }) => carriedMetres },
+  { method: 'machine-metres', unit: 'm', sumOf: ({ machineMetres }) => machineMetres },
   { method: 'metres', unit: 'm', sumOf: ({ metres }) => metres },
   { method: 'calories', unit: 'cal', sumOf: ({ calories }) => calories },
 ];
@@ -66,7 +68,9 @@ export function toVolumeResult(work: Work, bodyMass?: WorkParts['bodyMass']): Re
     bound: work.atLeast ? 'at least' : 'exact',
     inputs: [
       { label: 'external load', value: work.external / 1000, unit: 'kg' },
-      ...(body > 0 ? [{ label: 'share of body mass', value: body, unit: 'kg' as const }] : []),
+      ...(body > 0
+        ? [{ label: 'share of body mass', value: body, unit: 'kg' as const, by: 'body-share' as const }]
+        : []),
       ...(body > 0 && bodyMass
         ? [
             { label: 'body mass', value: bodyMass.grams / 1000, unit: 'kg' as const },

@@ -1,8 +1,8 @@
 import type { Omission } from './result.ts';
 
 /**
- * What was done, in sums that are never mixed: kilograms lifted, kilogram-metres carried, seconds held, jumps, metres
- * and calories. Masses are in grams, so that sums are exact. External load and the share of body mass stay apart.
+ * What was done, in sums that are never mixed: kilograms lifted, kilogram-metres carried, seconds held, jumps, metres of
+ * three kinds and calories. Masses are in grams, so that sums are exact. External load and the share of body mass stay apart.
  */
 export interface Work {
   readonly sets: number;
@@ -17,7 +17,12 @@ export interface Work {
   readonly carried: number;
   readonly seconds: number;
   readonly contacts: number;
+  /** Run, walked, swum, and whatever is neither of the next two. */
   readonly metres: number;
+  /** By a movement whose work is a carry: sleds too. */
+  readonly carriedMetres: number;
+  /** As a machine counts them. */
+  readonly machineMetres: number;
   readonly calories: number;
   /** Something was done that is not known: the sums are lower bounds. */
   readonly atLeast: boolean;
@@ -35,6 +40,8 @@ export const NO_WORK: Work = {
   seconds: 0,
   contacts: 0,
   metres: 0,
+  carriedMetres: 0,
+  machineMetres: 0,
   calories: 0,
   atLeast: false,
   omitted: [],
@@ -51,6 +58,8 @@ const SUMS = [
   'seconds',
   'contacts',
   'metres',
+  'carriedMetres',
+  'machineMetres',
   'calories',
 ] as const satisfies readonly (keyof Work)[];
 
@@ -66,6 +75,11 @@ export function addWork(parts: readonly Work[]): Work {
   }
   total.omitted = [...omitted.values()];
   return total;
+}
+
+/** All metres, for whether there are any: as a sum they are never shown. */
+export function hasMetres({ metres, carriedMetres, machineMetres }: Work): boolean {
+  return metres + carriedMetres + machineMetres > 0;
 }
 
 /** Kilograms lifted, share of body mass included. */

@@ -1,5 +1,5 @@
 import type { IsoDate } from '../calendar/iso-date.ts';
-import type { Cell, Load, Mass, MassUnit, Modifier, Quantity, SetGroup } from './quantity.ts';
+import type { Cell, Load, Mass, MassUnit, Modifier, Quantity, SetGroup, Step } from './quantity.ts';
 import type { Problem, Span, Written } from './source.ts';
 
 /** One movement's line in a session or a plan. */
@@ -84,6 +84,8 @@ export interface Block {
   readonly restsTaken: readonly RoundTime[];
   /** `rest -10 s each week` in a plan. */
   readonly restSteps: readonly Modifier[];
+  /** `4 rounds, +1 round each week to 6` in a plan. */
+  readonly roundStep?: Step;
   readonly done?: Done;
   readonly notes: readonly Written[];
   readonly span: Span;

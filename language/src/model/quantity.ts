@@ -122,7 +122,7 @@ export interface SetGroup {
   readonly amountSpan: Span;
 }
 
-/** A step of a plan: `+1 rep each week to 16`, `+2.5 kg`, `rest -10 s each round`. */
+/** A step of a plan: `+1 rep each week to 16`, `+2.5 kg`, `rest -10 s each round`, in a block's header `+1 round each week`. */
 export interface Step {
   readonly kind: 'step';
   readonly sign: 1 | -1;
@@ -142,6 +142,7 @@ export interface Step {
 export type StepUnit =
   | 'rep'
   | 'set'
+  | 'round'
   | 'kg'
   | 'lb'
   | '%'
@@ -149,9 +150,11 @@ export type StepUnit =
   | 'rir'
   | 's'
   | 'min'
+  | 'h'
   | 'm'
   | 'km'
   | 'yd'
+  | 'mi'
   | 'cal';
 
 export type Modifier =

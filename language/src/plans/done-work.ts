@@ -1,16 +1,17 @@
 /** What was done of a plan's day, block by block and line by line: sets, reps, kilograms and load beside those planned. */
-import { findSlot } from '../measures/adherence.ts';
+import { findSlotOf } from '../measures/adherence.ts';
 import { computeBlockWork, isWorking, type SetWork, type WorkContext } from '../measures/block-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
 import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import { nameMovement, readExternal } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
+import type { DoneSlot } from '../measures/week-adherence.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from '../measures/work.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { listModifiers } from './line-steps.ts';
 import { findCourse, findTurn } from './plan-calendar.ts';
-import { takeEnds } from './plan-totals.ts';
+import { openContext, takeEnds } from './plan-totals.ts';
 import { projectTurn } from './project-plan.ts';
 
 /** Sums of one side; a number that is not known, or that nobody asked for, is not there. */
@@ -19,8 +20,10 @@ export interface Sums {
   readonly reps: number;
   /** Share of body mass included; undefined where something has no known kilograms. */
   readonly kilograms?: number;
-  /** Grams of the heaviest load that stands on one implement. */
+  /** Grams of the heaviest load that stands on one implement, and was lifted. */
   readonly grams?: number;
+  /** A set that nobody counted is among them, so there were more reps. */
+  readonly isAtLeast?: boolean;
 }
 
 /**
@@ -51,22 +54,25 @@ export function compareDone(
   record: SessionRecord,
   formula: OneRepMaxFormula,
 ): DoneBlock[] | undefined {
-  const slot = findSlot(works.practice, record.entry);
-  if (!slot) return undefined;
-  const { plan, week, day } = slot;
+  const slot = findSlotOf(works.practice, record);
+  const { athlete, day } = record;
+  return slot && compareSlot(works, { slot, records: [record] }, { athlete, day, formula });
+}
+
+/** Sessions of one plan day, which add up, against that day; `day` counts where there is none and the plan has no dates. */
+export function compareSlot(
+  works: SessionWorks,
+  { slot, records }: DoneSlot,
+  { athlete, day, formula }: { athlete: string; day: number; formula: OneRepMaxFormula },
+): DoneBlock[] {
   const { practice } = works;
-  const turn = findTurn(plan.entry, week, day, findCourse(practice, plan.entry).start);
-  const { athlete } = record;
-  const projected = projectTurn(works, plan.entry, turn, {
-    athlete,
-    today: record.day,
-    unit: 'kg',
-    formula,
-    on: record.day,
-  });
-  const { context, blocks } = works.of(record);
+  const { entry } = slot.plan;
+  const turn = findTurn(entry, slot.week, slot.day, findCourse(practice, entry).start, slot.nth);
+  const on = records[0]?.day ?? turn.date ?? day;
+  const projected = projectTurn(works, entry, turn, { athlete, today: on, unit: 'kg', formula, on });
+  const context = openContext(works, athlete, on);
   const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
-  const waiting = listDone(blocks, record.index, toKey);
+  const waiting = records.flatMap((record) => listDone(works.of(record).blocks, record.index, toKey));
   return projected.blocks.flatMap(({ block, lines: projectedLines }): DoneBlock[] => {
     const lines = projectedLines.flatMap(({ line, source }): DoneLine[] => {
       const [low, high] = (['low', 'high'] as const).map((end): Sums => {
@@ -81,15 +87,16 @@ export function compareDone(
       const taken = isLast ? found : found.slice(0, 1);
       for (const each of taken) waiting.splice(waiting.indexOf(each), 1);
       const pain = taken.map((each) => each.pain).find((each) => each !== undefined);
+      const done = sumSets(
+        taken.flatMap(({ sets }) => sets),
+        context,
+      );
       return [
         {
           name: line.name.text,
           isTest: line.purpose === 'test',
-          asked: { low: low!, high: high! },
-          done: sumSets(
-            taken.flatMap(({ sets }) => sets),
-            context,
-          ),
+          asked: { low: low!, high: isOpenEnded(line) ? raise(high!, done) : high! },
+          done,
           instead: taken.flatMap(({ name, isInstead }) => (isInstead ? [name] : [])),
           ...(pain !== undefined && { pain }),
         },
@@ -97,6 +104,20 @@ export function compareDone(
     });
     return lines.length > 0 ? [{ block, lines }] : [];
   });
+}
+
+/** `5+`: more of them is as planned. */
+function isOpenEnded({ cells }: MovementLine): boolean {
+  return cells.some(({ sets }) => sets.some(({ amount }) => amount?.kind === 'at-least'));
+}
+
+function raise(asked: Sums, done: Sums): Sums {
+  const isWeighed = asked.kilograms !== undefined && done.kilograms !== undefined;
+  return {
+    ...asked,
+    reps: Math.max(asked.reps, done.reps),
+    ...(isWeighed && { kilograms: Math.max(asked.kilograms, done.kilograms) }),
+  };
 }
 
 function followsWhatWasDone(source: MovementLine): boolean {
@@ -162,7 +183,9 @@ function sumAsked(block: Block, line: MovementLine, end: 'low' | 'high', context
 function sumSets(sets: readonly SetWork[], { findMovement }: WorkContext): Sums {
   const total: Work = addWork([NO_WORK, ...sets.map(({ work }) => work)]);
   const loads = sets.flatMap(({ set, work }) =>
-    work.sets > 0 ? (readExternal(set.group.load, findMovement(set.line.name.text)) ?? []) : [],
+    work.sets > 0 && !(set.amount?.kind === 'attempt' && set.amount.made === 0)
+      ? (readExternal(set.group.load, findMovement(set.line.name.text)) ?? [])
+      : [],
   );
   const kilograms = volumeOf(total);
   const isWeighed = kilograms > 0 && !total.atLeast && total.omitted.length === 0;
@@ -171,5 +194,6 @@ function sumSets(sets: readonly SetWork[], { findMovement }: WorkContext): Sums 
     reps: total.reps,
     ...((isWeighed || total.sets === 0) && { kilograms }),
     ...(loads.length > 0 && { grams: Math.max(...loads) }),
+    ...(sets.some(({ set: { amount } }) => !amount || amount.kind === 'unrecorded') && { isAtLeast: true }),
   };
 }

@@ -9,6 +9,7 @@ import type { LineContext } from './line-context.ts';
 import { listModifiers } from './line-steps.ts';
 import {
   applyShare,
+  describeRounding,
   printStepSize,
   readMovable,
   takeStep,
@@ -56,7 +57,7 @@ export function progressDouble(
   });
   const told = printDone(last!, movement);
   const why = moves
-    ? `All sets at the top of ${printAmount(amount)} (${told}): ${printStepSize(then)}`
+    ? `All sets at the top of ${printAmount(amount)} (${told}): ${printStepSize(then)}${describeRounding(moved, wanted, then)}`
     : isFull
       ? `${told}: ready for ${printStepSize(then)}, which waits`
       : `${printAmount(amount)} in the plan; ${told}`;

@@ -23,6 +23,7 @@ export interface LineContext {
   /** Days since 1970-01-01. */
   readonly day: number;
   readonly place: PlaceEntry | undefined;
+  readonly formula: OneRepMaxFormula;
   readonly of: PlannedTurn;
   /** What came between the last session and this one. */
   readonly gap: Gap | undefined;
@@ -43,5 +44,5 @@ export function openPlannedTurn(
   const projected = projectTurn(works, entry, of.turn, { athlete, today: day, unit, formula, on: day });
   const place = entry.place && practice.findPlace(entry.place.text)?.entry;
   const gap = findGap(practice, athlete, day, of.course.start);
-  return { context: { works, athlete, day, place, of, gap }, projected };
+  return { context: { works, athlete, day, place, formula, of, gap }, projected };
 }

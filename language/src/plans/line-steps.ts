@@ -18,8 +18,10 @@ export function listSteps(line: MovementLine): Step[] {
   return listModifiers(line).filter((modifier) => modifier.kind === 'step');
 }
 
-export function listModifiers(line: MovementLine): Modifier[] {
-  return [...line.cells.flatMap((cell) => cell.modifiers), ...line.modifiers];
+/** What stands behind the sets of a line, in its cells first: mostly nothing. */
+export function listModifiers({ cells, modifiers }: MovementLine): readonly Modifier[] {
+  if (cells.every((cell) => cell.modifiers.length === 0)) return modifiers;
+  return [...cells.flatMap((cell) => cell.modifiers), ...modifiers];
 }
 
 /** Weeks until a line begins again: its cells; of a line with one cell, the longest of the plan. */

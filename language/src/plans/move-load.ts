@@ -2,8 +2,10 @@
 import type { Load, Mass, MassUnit, SetGroup, Step } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printPlain } from '../printing/print-quantity.ts';
+import { fromGrams } from '../units/mass.ts';
+import { printNumber } from '../units/number.ts';
 import type { LineContext } from './line-context.ts';
-import { roundToPlace, roundUpToPlace } from './round-to-place.ts';
+import { roundAddedToPlace, roundToPlace, roundUpToPlace } from './round-to-place.ts';
 import { toBase } from './step-kinds.ts';
 
 /** Two loads nearer than this are one: pounds are off by up to a gram. */
@@ -35,10 +37,15 @@ export function withMass(
 ): Load {
   const written = load.kind === 'mass' ? load.mass : undefined;
   if (written && Math.abs(grams - written.grams) < 1) return load;
-  const round = (wanted: number): Mass => roundToPlace(wanted, unit, movement, place, written).mass;
-  if (load.kind === 'bodyweight') return toAdded(grams < 0 ? negate(round(-grams)) : round(grams));
+  if (load.kind === 'bodyweight') {
+    // Help is no weight that hangs from a belt.
+    if (grams < 0) return toAdded(negate(roundToPlace(-grams, unit, undefined, undefined).mass));
+    const added = roundAddedToPlace(grams, unit, place).mass;
+    const isLost = moreThan !== undefined && added.grams <= moreThan + SAME_IN_GRAMS && grams > moreThan;
+    return toAdded(isLost ? roundAddedToPlace(moreThan + 2 * SAME_IN_GRAMS, unit, place, 'up').mass : added);
+  }
   if (load.kind !== 'mass') return load;
-  const rounded = round(grams);
+  const rounded = roundToPlace(grams, unit, movement, place, written).mass;
   if (moreThan === undefined || rounded.grams > moreThan + SAME_IN_GRAMS || grams <= moreThan)
     return { ...load, mass: rounded };
   const next = roundUpToPlace(moreThan + 2 * SAME_IN_GRAMS, unit, movement, place, written).mass;
@@ -87,6 +94,13 @@ export function applyShare(grams: number, share: number | undefined): number {
 /** `+2.5 kg`. */
 export function printStepSize({ sign, amount, unit }: Step): string {
   return `${sign > 0 ? '+' : '-'}${printPlain(amount)}${unit === '%' ? '' : ' '}${unit}`;
+}
+
+/** `, rounded from 64 kg`, where a step in weight and what is written would not add up. */
+export function describeRounding(load: Load, wanted: number, { unit }: Step): string {
+  if ((unit !== 'kg' && unit !== 'lb') || isSameMass(readMovable(load), wanted)) return '';
+  const lead = load.kind === 'bodyweight' ? (wanted < 0 ? 'bw-' : 'bw+') : '';
+  return `, rounded from ${lead}${printNumber(Math.abs(fromGrams(wanted, unit)), 2)} ${unit}`;
 }
 
 export function isSameMass(one: number | undefined, other: number | undefined): boolean {

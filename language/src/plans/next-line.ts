@@ -8,14 +8,18 @@ import { progressDouble, withValue } from './double-progression.ts';
 import type { Draft } from './draft.ts';
 import type { LineContext } from './line-context.ts';
 import { isSameMass } from './move-load.ts';
+import { LAYOFF_SHARE } from './next-turn.ts';
 import { listPerformances, type Performance } from './performance.ts';
 import type { ProjectedBlock, ProjectedLine, ProjectedLoad } from './projected.ts';
-import { roundDownToPlace, roundToPlace } from './round-to-place.ts';
+import {
+  roundAddedToPlace,
+  roundDownToPlace,
+  roundToPlace,
+  roundUpToPlace,
+  type Way,
+} from './round-to-place.ts';
 import { progressOrStall } from './stall-rule.ts';
 import { raiseByTwoForTwo } from './two-for-two.ts';
-
-/** After a layoff loads begin at so many percent of the plan's (common practice). */
-export const LAYOFF_SHARE = 90;
 
 /** The line as it goes into the session, its notes below it. */
 export function writeLine(context: LineContext, block: ProjectedBlock, planned: ProjectedLine): MovementLine {
@@ -34,10 +38,20 @@ export function writeLine(context: LineContext, block: ProjectedBlock, planned: 
   const isStepped = !isPreparation && line.purpose === 'work';
   const stepped = isStepped ? stepBack(context, draft, movement, performances) : draft;
   const { groups, reasons } = stripHopes(stepped);
-  const notes = [...line.notes, ...reasons.map((text) => ({ text, span: line.span }))];
+  const pain = describePain(performances.at(-1));
+  const notes = [
+    ...line.notes,
+    ...[...reasons, ...(pain ? [pain] : [])].map((text) => ({ text, span: line.span })),
+  ];
   const { week: _week, ...plain } = line;
   const cell = { sets: shareLoads(groups), modifiers: [], span: source.span };
   return { ...plain, cells: [cell], modifiers: line.modifiers.map(toRest), notes };
+}
+
+/** The usual caution where it hurt the last time. */
+function describePain(last: Performance | undefined): string | undefined {
+  if (!last?.pain) return undefined;
+  return `${last.pain} on ${last.record.date}: leave out what brings it on, and ask a licensed practitioner before loading it again`;
 }
 
 /** Numbers in place of what a plan leaves open. */
@@ -99,6 +113,7 @@ function settleLoad(
     reasons.push(`${printLoad(load)} in the plan, and ${projected.unknown}`);
     return { load: { kind: 'unrecorded' } };
   }
+  if (projected?.note) reasons.push(projected.note);
   if (projected?.result?.bound === 'prediction') {
     const range = printLoad(load);
     reasons.push(`${projected.derivation}: ${range}, the middle is written`);
@@ -118,6 +133,8 @@ function settleLoad(
   return { load };
 }
 
+const ROUNDING = { nearest: roundToPlace, up: roundUpToPlace, down: roundDownToPlace } as const;
+
 /** After a layoff a share of every load; after a missed week nothing heavier than last time. */
 function stepBack(
   context: LineContext,
@@ -129,23 +146,28 @@ function stepBack(
   if (!gap) return draft;
   const last = performances.at(-1);
   const heaviest = last && Math.max(...last.sets.map(({ grams }) => grams ?? 0));
-  const lowerMass = (mass: Mass): Mass => {
+  const lowerMass = (mass: Mass, round: (grams: number, way: Way) => Mass): Mass => {
     const share =
       gap.kind === 'layoff' ? LAYOFF_SHARE / 100 : (heaviest ?? 0) > 0 ? heaviest! / mass.grams : 1;
     if (share >= 1) return mass;
-    const at = (round: typeof roundToPlace): Mass =>
-      round(mass.grams * share, mass.unit, movement, context.place, mass).mass;
-    if (gap.kind !== 'layoff') return at(roundDownToPlace);
+    const wanted = mass.grams * share;
+    if (gap.kind !== 'layoff') return round(wanted, 'down');
     // Steps of the place may be so large that the nearest load is the plan's own: then it is the next lower one.
-    const nearest = at(roundToPlace);
-    return isSameMass(nearest.grams, mass.grams) ? at(roundDownToPlace) : nearest;
+    const nearest = round(wanted, 'nearest');
+    return isSameMass(nearest.grams, mass.grams) ? round(wanted, 'down') : nearest;
   };
+  const lowerLifted = (mass: Mass): Mass =>
+    lowerMass(mass, (grams, way) => ROUNDING[way](grams, mass.unit, movement, context.place, mass).mass);
   const lower = (load: Load | undefined): Load | undefined => {
     if (load?.kind === 'mass')
-      return { ...load, mass: lowerMass(load.mass), ...(load.other && { other: lowerMass(load.other) }) };
+      return { ...load, mass: lowerLifted(load.mass), ...(load.other && { other: lowerLifted(load.other) }) };
     // What is added to the body; help stays.
     if (load?.kind === 'bodyweight' && load.sign === '+' && load.mass) {
-      const mass = lowerMass(load.mass);
+      const { unit } = load.mass;
+      const mass = lowerMass(
+        load.mass,
+        (grams, way) => roundAddedToPlace(grams, unit, context.place, way).mass,
+      );
       return mass.grams > 0 ? { ...load, mass } : { kind: 'bodyweight' };
     }
     return load;

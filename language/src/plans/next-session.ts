@@ -12,8 +12,8 @@ import { printBlocks } from '../printing/print-block.ts';
 import { indent } from '../printing/print-lines.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { openPlannedTurn } from './line-context.ts';
-import { LAYOFF_SHARE, writeLine } from './next-line.ts';
-import { findNextTurn, type Gap, type NextTurn, nameAthlete } from './next-turn.ts';
+import { writeLine } from './next-line.ts';
+import { findNextTurn, type Gap, LAYOFF_SHARE, type NextTurn, nameAthlete } from './next-turn.ts';
 import { draftFromLastWeek } from './repeat-week.ts';
 import {
   dropIdle,

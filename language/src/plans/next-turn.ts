@@ -1,6 +1,7 @@
 /** Which day of which plan comes next for an athlete, and whether something came between. */
 
 import { toDayNumber } from '../calendar/iso-date.ts';
+import { CHECKS } from '../checks/catalogue.ts';
 import type { AthleteEntry } from '../model/entry.ts';
 import type { Plan, SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
@@ -80,8 +81,11 @@ export type Gap =
   | { readonly kind: 'layoff'; readonly days: number }
   | { readonly kind: 'missed week'; readonly days: number };
 
-/** More days without a session than this are a layoff (Caterisano A et al. 2019, from memory). */
-export const LAYOFF_DAYS = 14;
+/** More days without a session than this are a layoff, as the check has it. */
+const LAYOFF_DAYS = CHECKS['caution-layoff'].numbers.days;
+
+/** After a layoff loads begin at so many percent of the plan's (common practice). */
+export const LAYOFF_SHARE = 90;
 
 /** The last session that took place before a day. */
 export function findLastSession(

@@ -1,20 +1,25 @@
 /** What an athlete really did of a plan's line, session by session, and what the plan had asked for. */
 
 import { fromDayNumber } from '../calendar/iso-date.ts';
+import { CHECKS } from '../checks/catalogue.ts';
 import { isWorking } from '../measures/block-work.ts';
-import { expandBlock } from '../measures/expand-sets.ts';
+import { expandBlock, findCell } from '../measures/expand-sets.ts';
 import { nameMovement, readExternal } from '../measures/series-sets.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { Amount, Load, Measure } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printLoad } from '../printing/print-load.ts';
+import { printModifier } from '../printing/print-modifiers.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { foldName } from '../text/names.ts';
 import type { LineContext, PlannedTurn } from './line-context.ts';
 import { findDaysOfLine, isSameLine } from './line-steps.ts';
 import { findDeload, findTurn } from './plan-calendar.ts';
 import { takeTurn } from './week-blocks.ts';
+
+/** Of 10, as the check has it. */
+const MODERATE_PAIN = CHECKS['caution-pain'].numbers.score;
 
 export interface PerformedSet {
   readonly measure: Measure;
@@ -34,6 +39,8 @@ export interface Asked {
 export interface Performance {
   readonly record: SessionRecord;
   readonly sets: readonly PerformedSet[];
+  /** `pain 5 left elbow`, from where it counts as moderate. */
+  readonly pain?: string;
   /** Undefined where the session does not say which week of the plan it was. */
   readonly asked?: Asked;
 }
@@ -65,8 +72,20 @@ export function listPerformances(
           return done ? [{ ...done, grams, load: group.load }] : [];
         }),
     );
-    return sets.length > 0 ? [{ record, sets, ...(asked && { asked }) }] : [];
+    const pain = findPain(record, (name) => toKey(name) === key);
+    return sets.length > 0 ? [{ record, sets, ...(pain && { pain }), ...(asked && { asked }) }] : [];
   });
+}
+
+/** The worst that was noted with a movement. */
+function findPain({ entry, index }: SessionRecord, isMeant: (name: string) => boolean): string | undefined {
+  const lines = entry.blocks.flatMap((block) => block.lines).filter(({ name }) => isMeant(name.text));
+  const pains = lines
+    .flatMap((line) => [...(findCell(line, index)?.modifiers ?? []), ...line.modifiers])
+    .filter((modifier) => modifier.kind === 'pain')
+    .filter(({ score }) => score >= MODERATE_PAIN)
+    .toSorted((a, b) => b.score - a.score);
+  return pains[0] && printModifier(pains[0]);
 }
 
 function belongs(
@@ -154,6 +173,24 @@ export function countMisses(performances: readonly Performance[], now: Asked): n
     misses++;
   }
   return misses;
+}
+
+/**
+ * The sessions in which a stall rule let the load fall, oldest first, and the misses since. Counting begins anew after each.
+ */
+export function findFalls(
+  performances: readonly Performance[],
+  misses: number,
+  now: Asked,
+): { readonly falls: readonly Performance[]; readonly since: number } {
+  const falls: Performance[] = [];
+  let start = 0;
+  for (const [index, performance] of performances.entries()) {
+    if (countMisses(performances.slice(start, index + 1), now) < misses) continue;
+    falls.push(performance);
+    start = index + 1;
+  }
+  return { falls, since: countMisses(performances.slice(start), now) };
 }
 
 /** `10, 9, 8 @ 2x22 kg on 2026-09-14`. */

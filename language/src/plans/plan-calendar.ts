@@ -61,11 +61,14 @@ export function listTurns(plan: PlanEntry, start?: number): PlanTurn[] {
   return turns;
 }
 
-/** A day of a week, also of one that the plan does not have (a session may name it). */
-export function findTurn(plan: PlanEntry, week: number, day: PlanDay, start?: number): PlanTurn {
+/**
+ * A day of a week, also of one that the plan does not have (a session may name it). Where days take turns, one may come
+ * more than once a week: `nth` counts from 0, and past the last it is that.
+ */
+export function findTurn(plan: PlanEntry, week: number, day: PlanDay, start?: number, nth = 0): PlanTurn {
   const deload = findDeload(plan, week);
-  const known = listTurns(plan, start).find((turn) => turn.week === week && turn.day === day);
-  if (known) return known;
+  const known = listTurns(plan, start).filter((turn) => turn.week === week && turn.day === day);
+  if (known.length > 0) return known[Math.min(nth, known.length - 1)]!;
   const weeksBefore = countWeekSteps(plan, week) + (deload ? 1 : 0);
   const earlier = deload ? [] : plan.days.slice(0, plan.days.indexOf(day));
   const doneBefore = new Map(

@@ -55,16 +55,20 @@ function toSummed(
   options: ProjectionOptions,
   end: 'low' | 'high',
 ): { blocks: BlockWork[]; context: WorkContext } {
-  const { practice } = works;
-  const date = options.on ?? day.turn.date ?? options.today;
-  const sex = practice.findAthlete(options.athlete)?.entry.sex;
-  const context: WorkContext = {
-    findMovement: (name) => practice.findMovement(name),
-    bodyMass: works.bodyMassOn(options.athlete, date)?.grams,
-    ...(sex && { sex }),
-  };
+  const context = openContext(works, options.athlete, options.on ?? day.turn.date ?? options.today);
   const blocks = day.blocks.map(({ block }) => computeBlockWork(takeEnds(block, end), { index: 0 }, context));
   return { blocks, context };
+}
+
+/** What the sums of an athlete's sets rest on, on a day. */
+export function openContext(works: SessionWorks, athlete: string, date: number): WorkContext {
+  const { practice } = works;
+  const sex = practice.findAthlete(athlete)?.entry.sex;
+  return {
+    findMovement: (name) => practice.findMovement(name),
+    bodyMass: works.bodyMassOn(athlete, date)?.grams,
+    ...(sex && { sex }),
+  };
 }
 
 /** A block with one number in place of each range: its lower or its upper end. */

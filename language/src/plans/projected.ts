@@ -16,6 +16,8 @@ export interface ProjectedLoad {
   readonly middle?: Mass;
   /** `80 % of 105 = 84`, `rpe 8 of e1RM 102`; undefined where the number is as written. */
   readonly derivation?: string;
+  /** What a coach who reads the number must know: the place cannot load it, or its max is a lower bound. */
+  readonly note?: string;
   /** Why there is no number: `no max of Back Squat is known`. */
   readonly unknown?: string;
 }

@@ -1,6 +1,7 @@
 /** From what a plan writes behind `@` to what is put on the bar that day. */
 import type { Input } from '../measures/result.ts';
 import type { Load, MassUnit } from '../model/quantity.ts';
+import { printLoad } from '../printing/print-load.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import type { ProjectedLoad } from './projected.ts';
 import { resolvePercent, resolveTarget } from './resolve-max-load.ts';
@@ -100,7 +101,12 @@ function resolveMass(
     ...(second[0] && { high: second[0] }),
     ...(second[1] && { other: second[1] }),
   };
-  return { load: resolved, grams: wanted.grams, ...answer.explained };
+  const note =
+    answer.explained.note ??
+    (isUnchanged
+      ? `${printLoad(load)} in the plan: the nearest that the place can load is written`
+      : undefined);
+  return { load: resolved, grams: wanted.grams, ...answer.explained, ...(note && { note }) };
 }
 
 /** The added mass moves; help is a mass below zero. The share of body mass is no part of it. */
@@ -116,7 +122,7 @@ function resolveBodyweight(
   const written = (load.sign === '-' ? -1 : 1) * (load.mass?.grams ?? 0);
   const moved = move(written, unit, { ...question, share: written > 0 ? question.share : undefined });
   if (moved.grams === written) return { load, grams: written };
-  return { ...toAdded(context, question, moved, unit), grams: moved.grams };
+  return { ...toAdded(context, moved, unit), grams: moved.grams };
 }
 
 /** The grams of the heaviest set that says a load by itself: what `-10%` is taken from. */

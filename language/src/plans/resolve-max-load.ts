@@ -5,6 +5,7 @@ import { findLoadForReps, ONE_REP_MAX_FORMULA_IDS, type OneRepMaxFormula } from 
 import type { Input, Result } from '../measures/result.ts';
 import { findBodyShare } from '../measures/set-work.ts';
 import type { Amount, Load } from '../model/quantity.ts';
+import { printLoad } from '../printing/print-load.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
@@ -57,7 +58,11 @@ export function resolvePercent(
   };
   const [low, high] = [wanted(load.low), load.high === undefined ? undefined : wanted(load.high)];
   if (!low) return { load, unknown: 'no weigh-in on or before the day' };
-  return toMassLoad(context, question, low, high, max.perHand, max.added);
+  const resolved = toMassLoad(context, question, low, high, max.perHand, max.added);
+  if (max.bound !== 'at least') return resolved;
+  const shown = `${printNumber(fromGrams(max.kilograms * 1000, unitOf(context, question)), 1)} ${unitOf(context, question)}`;
+  const doubt = `${printLoad(load)} in the plan, of a max that is only known to be at least ${shown}`;
+  return { ...resolved, note: [doubt, resolved.note].filter((part) => part !== undefined).join('; ') };
 }
 
 /** Grams that a max moves in all, and what of them is the body. */

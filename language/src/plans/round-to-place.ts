@@ -1,4 +1,4 @@
-import { findNearestMass } from '../checks/inventory.ts';
+import { findNearestAdded, findNearestMass, type NearestMass } from '../checks/inventory.ts';
 import type { PlaceEntry } from '../model/entry.ts';
 import type { Mass, MassUnit } from '../model/quantity.ts';
 import { implementOf, type Movement } from '../practice/movement.ts';
@@ -58,7 +58,18 @@ export function roundDownToPlace(
   return round(grams, unit, movement, place, written, 'down');
 }
 
-type Way = 'nearest' | 'up' | 'down';
+/** What is added to the body: plates on a belt, or a dumbbell or kettlebell of the place; down to nothing. */
+export function roundAddedToPlace(
+  grams: number,
+  unit: MassUnit,
+  place: PlaceEntry | undefined,
+  way: Way = 'nearest',
+): Rounded {
+  const nearest = place && findNearestAdded(place, toMass(grams, unit));
+  return choose(nearest, grams, unit, undefined, way);
+}
+
+export type Way = 'nearest' | 'up' | 'down';
 
 function round(
   grams: number,
@@ -70,6 +81,16 @@ function round(
 ): Rounded {
   const nearest =
     place && movement && findNearestMass(place, movement, toMass(grams, unit), { like: written });
+  return choose(nearest, grams, unit, movement, way);
+}
+
+function choose(
+  nearest: NearestMass | undefined,
+  grams: number,
+  unit: MassUnit,
+  movement: Movement | undefined,
+  way: Way,
+): Rounded {
   const { below, above } = nearest ?? {};
   if (!below && !above)
     return { mass: roundBySteps(grams, unit, movement, way), by: 'usual step', fits: false };

@@ -66,7 +66,7 @@ export function toSessionBlock(
   lines: readonly MovementLine[],
   notes: readonly string[],
 ): Block {
-  const { done: _done, timesSpan: _span, rest, ...plain } = block;
+  const { done: _done, timesSpan: _span, roundStep: _step, rest, ...plain } = block;
   const written = new Map(lines.map((line) => [line.span.line, lines.indexOf(line)]));
   return {
     ...plain,

@@ -9,15 +9,26 @@ export interface TakenStep {
   readonly times: number;
 }
 
-export type StepKind = 'reps' | 'seconds' | 'metres' | 'calories' | 'load' | 'percent' | 'rating' | 'sets';
+export type StepKind =
+  | 'reps'
+  | 'seconds'
+  | 'metres'
+  | 'calories'
+  | 'load'
+  | 'percent'
+  | 'rating'
+  | 'sets'
+  | 'rounds';
 
 const KINDS: Readonly<Record<StepUnit, StepKind>> = {
   rep: 'reps',
   s: 'seconds',
   min: 'seconds',
+  h: 'seconds',
   m: 'metres',
   km: 'metres',
   yd: 'metres',
+  mi: 'metres',
   cal: 'calories',
   kg: 'load',
   lb: 'load',
@@ -25,6 +36,7 @@ const KINDS: Readonly<Record<StepUnit, StepKind>> = {
   rpe: 'rating',
   rir: 'rating',
   set: 'sets',
+  round: 'rounds',
 };
 
 export function kindOf(step: Pick<Step, 'unit'>): StepKind {
@@ -42,9 +54,12 @@ export function toBase(amount: number, unit: StepUnit): number {
   switch (unit) {
     case 'min':
       return amount * 60;
+    case 'h':
+      return amount * 3600;
     case 'm':
     case 'km':
     case 'yd':
+    case 'mi':
       return amount * METRES_PER[unit];
     case 'kg':
     case 'lb':

@@ -10,7 +10,7 @@ import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import { clamp } from './move-amount.ts';
 import type { ProjectedLoad } from './projected.ts';
-import { type Rounded, roundToPlace } from './round-to-place.ts';
+import { type Rounded, roundAddedToPlace, roundToPlace } from './round-to-place.ts';
 import { kindOf, type TakenStep, toBase } from './step-kinds.ts';
 
 /** For whom, when and where a load is worked out. */
@@ -97,14 +97,14 @@ function applyShare(wanted: Wanted, share: number | undefined): Wanted {
   };
 }
 
-export function toAdded(
-  context: LoadContext,
-  question: LoadQuestion,
-  wanted: Wanted,
-  unit: MassUnit,
-): ProjectedLoad {
+export function toAdded({ place }: LoadContext, wanted: Wanted, unit: MassUnit): ProjectedLoad {
   const size = { ...wanted, grams: Math.abs(wanted.grams) };
-  const { rounded, explained } = round(context, question, size, unit);
+  // Help is no weight that hangs from a belt.
+  const rounded =
+    wanted.grams < 0
+      ? roundToPlace(size.grams, unit, undefined, undefined)
+      : roundAddedToPlace(size.grams, unit, place);
+  const explained = explain(rounded, size);
   if (rounded.mass.grams === 0) return { load: { kind: 'bodyweight' }, ...explained, grams: wanted.grams };
   const sign = wanted.grams < 0 ? '-' : '+';
   return { load: { kind: 'bodyweight', sign, mass: rounded.mass }, ...explained, grams: wanted.grams };
@@ -122,7 +122,7 @@ export function toMassLoad(
   const unit = unitOf(context, question);
   const finish = (wanted: Wanted): Wanted => applyShare(addMasses(wanted, question.steps), question.share);
   const wanted = finish(low);
-  if (added) return toAdded(context, question, wanted, unit);
+  if (added) return toAdded(context, wanted, unit);
   const first = round(context, question, { ...wanted, grams: Math.max(0, wanted.grams) }, unit);
   const last = high && round(context, question, finish(high), unit);
   const isRange = last !== undefined && last.rounded.mass.grams !== first.rounded.mass.grams;
@@ -171,12 +171,21 @@ export function unitOf({ unit, place }: LoadContext, { steps }: LoadQuestion): M
 export function round(
   { place }: LoadContext,
   { movement, load }: LoadQuestion,
-  { grams, inputs, words }: Wanted,
+  wanted: Wanted,
   unit: MassUnit,
-): { rounded: Rounded; explained: { result: Result; derivation: string } } {
+): { rounded: Rounded; explained: Explained } {
   const written = load.kind === 'mass' ? load.mass : undefined;
-  const rounded = roundToPlace(grams, unit, movement, place, written);
-  const { mass, limit, by } = rounded;
+  const rounded = roundToPlace(wanted.grams, unit, movement, place, written);
+  return { rounded, explained: explain(rounded, wanted) };
+}
+
+interface Explained {
+  readonly result: Result;
+  readonly note?: string;
+  readonly derivation: string;
+}
+
+function explain({ mass, limit, by }: Rounded, { grams, inputs, words }: Wanted): Explained {
   const exact = printNumber(fromGrams(grams, mass.unit), 2);
   const isRounded = exact !== printNumber(mass.written, 2);
   const remarks = [
@@ -198,7 +207,11 @@ export function round(
   const text = joinWords(words);
   const isPlain = text === exact && !isRounded;
   const sum = text === exact ? text : `${text} = ${exact}`;
-  return { rounded, explained: { result, derivation: isPlain ? '' : sum } };
+  const note =
+    limit &&
+    isRounded &&
+    `${exact} ${mass.unit} by the plan, and ${printPlain(mass.written)} ${mass.unit} is the ${limit} that the place can load`;
+  return { result, derivation: isPlain ? '' : sum, ...(note && { note }) };
 }
 
 /** `85 % of (95 + 5)`. */

@@ -4,12 +4,14 @@ import { countRounds } from '../measures/expand-sets.ts';
 import type { Block, MovementLine, PlanEntry } from '../model/entry.ts';
 import type { Cell, SetGroup } from '../model/quantity.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
+import { LIMITS } from '../vocabulary/limits.ts';
 import { type LineSteps, takeSteps } from './line-steps.ts';
 import { moveSet } from './move-amount.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 import { kindOf } from './step-kinds.ts';
 import { takeWeek } from './take-week.ts';
 import { takeLineRest, takeRestSteps } from './week-rests.ts';
+import { fitToRounds, takeRoundSteps } from './week-rounds.ts';
 
 /** A line with the sets of one week; steps have moved its amounts, not yet its loads. */
 export interface WeekLine {
@@ -30,20 +32,27 @@ export function takeTurn(plan: PlanEntry, turn: PlanTurn, toKey: (name: string) 
     .filter((block) => block.lines.length > 0)
     .map((written): WeekBlock => {
       const share = BLOCK_KINDS[written.kind].working ? turn.deload?.sets : undefined;
-      const block = shortenBlock(takeRestSteps(plan, written, turn), share);
+      const stepped = takeRestSteps(plan, takeRoundSteps(plan, written, turn), turn);
+      const { roundStep: _step, ...block } = shortenBlock(stepped, share);
       const lines = written.lines.map((line) => {
         const source = sources.find(({ span }) => span.line === line.span.line)!;
-        return takeLine(plan, turn, block, written, source, share);
+        return takeLine(plan, turn, { written, stepped, shortened: block }, source, share);
       });
       return { block: { ...block, lines: lines.map(({ line }) => line), restSteps: [] }, lines };
     });
 }
 
+/** A block as it is written, with that week's rounds and rests, and what a deload leaves of it. */
+interface BlockOfWeek {
+  readonly written: Block;
+  readonly stepped: Block;
+  readonly shortened: Block;
+}
+
 function takeLine(
   plan: PlanEntry,
   turn: PlanTurn,
-  block: Block,
-  written: Block,
+  { written, stepped: block, shortened }: BlockOfWeek,
   source: MovementLine,
   share: number | undefined,
 ): WeekLine {
@@ -52,10 +61,12 @@ function takeLine(
   const steps: LineSteps =
     source.week === undefined ? takeSteps(plan, source, cellIndex, turn) : { taken: [], eachRound: [] };
   const hasRounds = countRounds(written) !== undefined;
-  const stepped = hasRounds ? (cell?.sets ?? []) : addSets(cell?.sets ?? [], steps);
+  const stepped = hasRounds
+    ? fitToRounds(cell?.sets ?? [], written, block)
+    : addSets(cell?.sets ?? [], steps);
   const moved = stepped.map((group) => moveSet(group, steps.taken));
   const kept =
-    share === undefined || source.purpose === 'warmup' ? moved : lighten(moved, written, block, share);
+    share === undefined || source.purpose === 'warmup' ? moved : lighten(moved, block, shortened, share);
   const modifiers = [...(cell?.modifiers ?? []), ...source.modifiers].filter(({ kind }) => kind !== 'stall');
   const weekCell: Cell = { sets: kept, modifiers: [], span: cell?.span ?? source.span };
   return {
@@ -86,7 +97,7 @@ function addSets(groups: readonly SetGroup[], { taken }: LineSteps): readonly Se
           : Math.min(total, Math.max(next, step.bound));
   }
   if (total === written) return groups;
-  const count = Math.max(1, last.count + Math.round(total - written));
+  const count = Math.min(LIMITS.sets.high, Math.max(1, last.count + Math.round(total - written)));
   return [...groups.slice(0, -1), { ...last, count, counted: true }];
 }
 

@@ -140,6 +140,7 @@ function* listOfBlock(block: Block): Iterable<Found> {
   if (block.done) yield { kind: 'word', word: 'done', block, span: block.done.span };
   yield* inBlock(words('rest line', block.restsBetween));
   yield* inBlock(words('step', block.restSteps));
+  if (block.roundStep) yield* inBlock(words('step', [block.roundStep]));
   yield* inBlock(words('note', block.notes));
   for (const line of block.lines) yield* inBlock(listOfLine(line));
 }

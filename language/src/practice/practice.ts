@@ -191,6 +191,14 @@ export class Practice {
     return this.sessions.naming(this.whose(athlete), foldName(key), this.naming());
   }
 
+  /**
+   * Whether any session of an athlete up to and including a day came, went, changed or moved after an edition: what rests
+   * on those alone, and on definitions, is still what it was then if none did.
+   */
+  hasChangedSince(edition: number, athlete: string, lastDay: number): boolean {
+    return this.sessions.hasChanged(this.whose(athlete), edition, lastDay);
+  }
+
   /** What the lines of an athlete's sessions name: keys of movements, and folded names that nothing defines. */
   keysDone(athlete: string): ReadonlySet<string> {
     return this.sessions.keysOf(this.whose(athlete), this.naming());
@@ -236,7 +244,7 @@ export class Practice {
     }
     if (definitions) this.definitionsVersion = ++versions;
     if (changed.includes('exercise')) this.movementsVersion = ++versions;
-    return { definitions, moved, athletes: this.sessions.change(uri, changes) };
+    return { definitions, moved, athletes: this.sessions.change(uri, changes, this.edition) };
   }
 
   private define(uri: string, placed: PlacedEntry): void {

@@ -2,6 +2,7 @@ import { toDayNumber } from '../calendar/iso-date.ts';
 import type { Entry, PlacedEntry } from '../model/entry.ts';
 import { foldName } from '../text/names.ts';
 import type { SessionRecord } from './athlete.ts';
+import { ChangeLog } from './change-log.ts';
 import type { EntryChanges } from './entry-changes.ts';
 import { compareRecords, SessionList } from './session-list.ts';
 
@@ -34,6 +35,7 @@ const NONE: readonly SessionRecord[] = [];
 export class SessionIndex {
   /** By athlete as written (folded, '' for nobody). */
   private readonly lists = new Map<string, SessionList>();
+  private readonly logs = new Map<string, ChangeLog>();
   private readonly byEntry = new WeakMap<Entry, readonly SessionRecord[]>();
   private readonly adopted = new WeakMap<SessionRecord, SessionRecord>();
   private readonly adoptedLists = new WeakMap<
@@ -83,8 +85,17 @@ export class SessionIndex {
     return adopted;
   }
 
-  /** Takes a file's changes in; gives the folded names of the athletes whose sessions they are, as written. */
-  change(uri: string, { removed, added, moved }: EntryChanges): Set<string> {
+  /** Whether any of those sessions up to and including a day came, went, changed or moved after an edition. */
+  hasChanged({ athlete, adopts }: Whose, edition: number, lastDay: number): boolean {
+    const hasOwn = this.logs.get(athlete)?.hasChanged(edition, lastDay) ?? false;
+    return hasOwn || (adopts && (this.logs.get('')?.hasChanged(edition, lastDay) ?? false));
+  }
+
+  /**
+   * Takes a file's changes in, which make the practice that edition; gives the folded names of the athletes whose
+   * sessions they are, as written.
+   */
+  change(uri: string, { removed, added, moved }: EntryChanges, edition: number): Set<string> {
     const gone = new Map<string, SessionRecord[]>();
     const come = new Map<string, SessionRecord[]>();
     for (const { entry } of [...removed, ...moved]) {
@@ -102,6 +113,9 @@ export class SessionIndex {
       list.change(gone.get(athlete) ?? NONE, come.get(athlete) ?? NONE);
       if (come.has(athlete) || list.records.length > 0) this.lists.set(athlete, list);
       else this.lists.delete(athlete);
+      const log = this.logs.get(athlete) ?? new ChangeLog();
+      this.logs.set(athlete, log);
+      log.note(edition, Math.min(findFirstDay(gone.get(athlete)), findFirstDay(come.get(athlete))));
     }
     return touched;
   }
@@ -164,6 +178,10 @@ function toRecords(uri: string, { entry, line }: PlacedEntry): SessionRecord[] {
     index,
     groupSize: names.length,
   }));
+}
+
+function findFirstDay(records: readonly SessionRecord[] = NONE): number {
+  return records.reduce((first, { day }) => Math.min(first, day), Number.POSITIVE_INFINITY);
 }
 
 function collect(byAthlete: Map<string, SessionRecord[]>, record: SessionRecord): void {

@@ -1,18 +1,19 @@
 import type { Block, Done, Range, RoundTime } from '../model/entry.ts';
 import { indent, printList, printNotes, printProperty } from './print-lines.ts';
-import { printCounted, printModifier } from './print-modifiers.ts';
+import { printCounted, printModifier, printStep } from './print-modifiers.ts';
 import { printMovementLine } from './print-movement-line.ts';
 import { printPlain, printQuantity, printTime } from './print-quantity.ts';
 
 /** `B circuit, 3 rounds x 2 passes, rest 1:15`. */
 export function printBlockHeader(block: Block): string {
-  const { letter, rounds, passes, rest, cap, alternating, intervals } = block;
+  const { letter, rounds, passes, roundStep, rest, cap, alternating, intervals } = block;
   const kind = printKind(block);
   // `intervals 6 x 500 m` says its rounds already.
   const roundsSaid = rounds === undefined || (rounds === intervals?.count && passes === 1);
   const options = [
     ...(intervals?.off === undefined ? [] : [`${printTime(intervals.off)} off`]),
     ...(roundsSaid ? [] : [printCounted(rounds, 'round', 'rounds') + printPasses(passes)]),
+    ...(roundStep ? [printStep(roundStep)] : []),
     ...(rest ? [`rest ${printTimeRange(rest)}`] : []),
     ...(cap === undefined ? [] : [`cap ${printTime(cap)}`]),
     ...(alternating ? ['alternating'] : []),

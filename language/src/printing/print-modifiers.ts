@@ -1,5 +1,5 @@
 import type { Modifier, Step, StepUnit } from '../model/quantity.ts';
-import { printPlain, printQuantity } from './print-quantity.ts';
+import { printPlain, printQuantity, printTime } from './print-quantity.ts';
 
 /** What follows the sets behind a comma: `tempo 3-1-X-0`, `rest 2:30`, `+1 rep each week to 16`. */
 export function printModifier(modifier: Modifier): string {
@@ -27,9 +27,15 @@ export function printStep(step: Step): string {
     ...(step.onRest ? ['rest'] : step.whenFull ? ['then'] : []),
     `${step.sign === 1 ? '+' : '-'}${printInUnit(step.amount, step.unit)}`,
     ...(step.each ? [`each ${step.each}`] : []),
-    ...(step.bound === undefined ? [] : [`to ${printInUnit(step.bound, step.boundUnit)}`]),
+    ...(step.bound === undefined ? [] : [`to ${printBound(step, step.bound)}`]),
     ...(step.from === undefined ? [] : [`from ${printPlain(step.from)}`]),
   ].join(' ');
+}
+
+/** A rest is read from a clock: `rest -15 s each week to 1:15`. */
+function printBound({ onRest, boundUnit }: Step, bound: number): string {
+  const isClock = onRest && boundUnit === 's' && bound >= 60 && Number.isInteger(bound);
+  return isClock ? printTime(bound) : printInUnit(bound, boundUnit);
 }
 
 /** `1 round`, `4 rounds`. */
@@ -40,7 +46,7 @@ export function printCounted(count: number, one: string, several: string): strin
 function printInUnit(amount: number, unit: StepUnit | undefined): string {
   if (unit === undefined) return printPlain(amount);
   if (unit === '%') return `${printPlain(amount)}%`;
-  return unit === 'rep' || unit === 'set'
+  return unit === 'rep' || unit === 'set' || unit === 'round'
     ? printCounted(amount, unit, `${unit}s`)
     : `${printPlain(amount)} ${unit}`;
 }

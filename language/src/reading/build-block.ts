@@ -1,6 +1,7 @@
 import type { Block, BlockKind, MovementLine, RestBetween, RoundTime } from '../model/entry.ts';
 import type { Step } from '../model/quantity.ts';
 import type { Span, Written } from '../model/source.ts';
+import { printStep } from '../printing/print-modifiers.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { KEYWORD_SPELLINGS } from '../syntax/line-scanner.ts';
 import { shorten } from '../text/shorten.ts';
@@ -131,11 +132,25 @@ function applyOption(reading: EntryReading, block: OpenBlock, option: Holed<ast.
       if (present(option.rounds)) applyRounds(reading, block, option.rounds!);
       break;
     case 'RestOption': {
+      if (present(option.step)) {
+        const step = buildStep(reading, option.step!, span, { onRest: true });
+        if (step) block.restSteps.push(step);
+        break;
+      }
       if (!option.low) reading.expect('missing-value', span, 'Expected a time after rest, such as 1:15');
       const low = buildDuration(reading, option.low);
       const high = buildDuration(reading, option.high);
       if (low === undefined || !reading.acceptOrder(low, high, span, 'a shorter to a longer rest')) break;
       block.rest = { low, ...(high !== undefined && { high }) };
+      break;
+    }
+    case 'StepOption': {
+      const step = present(option.step) && buildStep(reading, option.step!, span, {});
+      if (!step) break;
+      if (step.unit !== 'round') {
+        const message = `A block's header has steps of rounds alone, such as +1 round each week: write ${printStep(step)} behind the sets of a line`;
+        reading.report('unknown-item', span, message);
+      } else if (reading.once(block.roundStep, span, 'a step of rounds')) block.roundStep = step;
       break;
     }
     case 'CapOption': {

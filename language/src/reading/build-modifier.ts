@@ -3,7 +3,7 @@ import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
 import { buildDuration } from './build-duration.ts';
-import { buildName, toQuantity } from './build-values.ts';
+import { buildName, readClock, toQuantity } from './build-values.ts';
 import { type EntryReading, type Holed, present, replaceBy, spanOf, toNumber } from './line-reading.ts';
 
 /** `tempo 3-1-X-0`, `rest 2:30`, `pain 3 left knee` and the other items that are no set. */
@@ -81,6 +81,8 @@ const STEP_UNITS: ReadonlyMap<string, StepUnit> = new Map<string, StepUnit>([
   ['reps', 'rep'],
   ['set', 'set'],
   ['sets', 'set'],
+  ['round', 'round'],
+  ['rounds', 'round'],
   ['%', '%'],
   ['rpe', 'rpe'],
   ['rir', 'rir'],
@@ -92,20 +94,24 @@ export function buildStep(
   span: Span,
   options: { onRest?: boolean; whenFull?: boolean },
 ): Step | undefined {
-  const unit = readStepUnit(node.unit);
-  if (node.amount === undefined) return undefined;
+  const clock = node.clock === undefined ? undefined : readClock(reading, node.clock, span);
+  const unit = clock === undefined ? readStepUnit(node.unit) : 's';
+  const amount = clock ?? (node.amount === undefined ? undefined : toNumber(node.amount));
+  if (amount === undefined) return undefined;
   if (unit === undefined) {
     return reading.expect('missing-unit', span, 'A step needs its unit, such as +1 rep, +2.5 kg or +5 s');
   }
-  const boundUnit = readStepUnit(node.boundUnit);
+  const boundClock = node.boundClock === undefined ? undefined : readClock(reading, node.boundClock, span);
+  const boundUnit = boundClock === undefined ? readStepUnit(node.boundUnit) : 's';
+  const bound = boundClock ?? (node.bound === undefined ? undefined : toNumber(node.bound));
   return {
     kind: 'step',
     sign: node.sign === '-' ? -1 : 1,
-    amount: toNumber(node.amount),
+    amount,
     unit,
     onRest: options.onRest ?? false,
     ...(node.each && { each: node.each }),
-    ...(node.bound !== undefined && { bound: toNumber(node.bound) }),
+    ...(bound !== undefined && { bound }),
     ...(boundUnit && { boundUnit }),
     whenFull: options.whenFull ?? false,
     ...(node.from !== undefined && { from: toNumber(node.from) }),

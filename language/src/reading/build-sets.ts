@@ -68,6 +68,7 @@ export function buildSet(reading: EntryReading, line: LineUnits, node: Holed<ast
   const writtenLoad = present(at?.load);
   const countFits =
     !isLoadByReps(reading, node, count) &&
+    !isRepsByLoad(reading, node) &&
     reading.acceptWhole('sets', count, spanBetween(span, amountSpan), `${node.count ?? 1} sets`);
   const amount = countFits && written ? buildAmount(reading, written) : undefined;
   const within = buildDuration(reading, node.within);
@@ -102,6 +103,17 @@ function isLoadByReps(reading: EntryReading, node: Holed<ast.SetGroup>, count: n
   reading.report('reps-first', span, `Write ${written}: reps come before the load`, [
     replaceBy(span, written),
   ]);
+  return true;
+}
+
+/** `5 x 60 kg`: an x where the @ stands. */
+function isRepsByLoad(reading: EntryReading, node: Holed<ast.SetGroup>): boolean {
+  const { amount } = node;
+  if (node.count === undefined || node.at || amount?.$type !== 'LoadFirst' || !amount.$cstNode) return false;
+  if (amount.reps !== undefined) return false;
+  const span = spanBetween(spanOf(node), spanOf(amount));
+  const written = `${node.count} @ ${textOf(amount)}`;
+  reading.report('syntax', span, `Write ${written}: an @ stands before the load`, [replaceBy(span, written)]);
   return true;
 }
 

@@ -38,6 +38,173 @@ const of = (source: string): RegExp => new RegExp(`^${source}$`, 'iu');
 /** The first that fits is taken. */
 export const ITEM_SLIPS: readonly ItemSlip[] = [
   {
+    pattern: of(`(.*(?:rpe|rir)\\s*)[@~≈]\\s*(${N})`),
+    code: 'syntax',
+    message: 'Write $2 behind the word, without a sign before it',
+    writes: ['$1$2'],
+  },
+  {
+    pattern: of(`(.*(?:rpe|rir)\\s*${N})\\s*(?:\\+|/\\s*10)`),
+    code: 'syntax',
+    message: 'A rating is a number alone, from 0 to 10: write $1',
+    writes: ['$1'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*[^@]*?)\\s+(10|\\d(?:\\.5)?)\\s*(rpe|rir)`),
+    code: 'syntax',
+    message: 'Write $3 $2: the word comes first',
+    writes: ['$1 $3 $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*)(?:~|≈|approx\\.?|about|around|ca\\.?|circa)\\s*(${N}.*)`),
+    code: 'syntax',
+    message: 'Write $1$2: a load is not said to be near',
+    writes: ['$1$2'],
+  },
+  {
+    pattern: of(String.raw`(.*\d\s*(?:kg|lb|kgs|lbs|s|min|m|km|cal))\.`),
+    code: 'syntax',
+    message: 'Write $1 without a point behind it',
+    writes: ['$1'],
+  },
+  {
+    pattern: of(String.raw`(\d+)(\s*@\s*.*?)\s*[x×*(]\s*(\d+)\s*sets?\s*\)?`),
+    code: 'syntax',
+    message: 'Write $3x$1$2: the number of sets comes first',
+    writes: ['$3x$1$2'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*(s|secs?|min|m)\\s*[x×*]\\s*(\\d+)(?:\\s*sets?)?(${AT})?`),
+    code: 'syntax',
+    message: 'Write $3x$1 $2: the number of sets comes first',
+    writes: ['$3x$1 $2$4'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*sets?\\s*to\\s*failure(${AT})?`),
+    code: 'syntax',
+    message: 'How many reps were they? Until somebody knows, write $1x?; in a plan, $1xamrap',
+    writes: ['$1x? rir 0$2', '$1xamrap$2'],
+  },
+  {
+    pattern: of(
+      `(\\d+)\\s*sets?\\s*(?:of|x|×)?\\s*(\\d+)(?:\\s*reps?)?\\s+(?:with\\s+|at\\s+)?(${MASS})(${RATING})`,
+    ),
+    code: 'syntax',
+    message: 'Write $1x$2 @ $3: sets come before reps, and an @ before the load',
+    writes: ['$1x$2 @ $3$4'],
+  },
+  {
+    pattern: of(`(${N})\\s*(kg|lb)s?\\s*[x×*]\\s*(\\d+)`),
+    code: 'reps-first',
+    message: 'Write $3 @ $1 $2: reps come before the load',
+    writes: ['$3 @ $1 $2'],
+  },
+  {
+    pattern: of(`(${SETS})\\s+(bw\\b.*)`),
+    code: 'syntax',
+    message: 'Write $1 @ $2: an @ stands before the load',
+    writes: ['$1 @ $2'],
+  },
+  {
+    pattern: of(`(${SETS})\\s*(\\+\\s*${MASS})(${RATING})`),
+    code: 'syntax',
+    message: 'Write $1 @ bw$2 for weight added to the body',
+    writes: ['$1 @ bw$2$3'],
+  },
+  {
+    pattern: of(`(${SIDED})\\s*e\\s*/\\s*[slah](${AT})?`),
+    code: 'side-slip',
+    message: 'Write $1/side: that many on each side',
+    writes: ['$1/side$2'],
+  },
+  {
+    pattern: of(
+      `(${SIDED})(\\s*@\\s*[^@]*?)\\s*(?:(?:each|per|ea\\.?|/)\\s*(?:side|leg|arm)s?|e\\s*/\\s*[slah])`,
+    ),
+    code: 'side-slip',
+    message: 'Write $1/side: the side stands behind the reps',
+    writes: ['$1/side$2'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*l(?:eft)?[\\s/]*(\\d+)\\s*r(?:ight)?(${AT})?`),
+    code: 'side-slip',
+    message: 'Write $1 left $2 right for the sides apart',
+    writes: ['$1 left $2 right$3'],
+  },
+  {
+    pattern: of(`(\\d+)\\s*\\+\\s*(\\d+)(${AT})?`),
+    code: 'side-slip',
+    message: 'Are these the sides, or the parts of one set? Write $1 left $2 right or ($1+$2)',
+    writes: ['$1 left $2 right$3', '($1+$2)$3'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*)(${N})\\s*\\+\\s*(${N})\\s*(kg|lb)s?(${RATING})`),
+    code: 'syntax',
+    message: 'Write $2&$3 $4 for one in each hand',
+    writes: ['$1$2&$3 $4$5'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*)(?:the\\s+)?(?:empty\\s+)?bar(?:bell)?(?:\\s+only)?`),
+    code: 'missing-load',
+    message: 'Write what the empty bar weighs, such as 20 kg',
+    writes: [],
+  },
+  {
+    pattern: of(String.raw`(.*\S)\s*["“„«]\s*(\p{L}[^"“”„«»]*?)\s*["”“»]`),
+    code: 'unknown-item',
+    message: '"$2" is no part of a set: write it as a note on a line with >',
+    writes: ['$1\n> $2'],
+  },
+  {
+    pattern: of(String.raw`(.*\d)(?:\s*½|\s+1/2)(\s*(?:kg|lb).*)`),
+    code: 'syntax',
+    message: 'Write $1.5: a half is .5',
+    writes: ['$1.5$2'],
+  },
+  {
+    // The letter kha, and others that look like an x.
+    pattern: of(`(\\d+)\\s*[хχ✕✖⨯]\\s*(\\d+)(${AT})?`),
+    code: 'syntax',
+    message: 'Write $1x$2 with the letter x of this alphabet',
+    writes: ['$1x$2$3'],
+  },
+  {
+    pattern: of(`(\\d+\\s*[x×]\\s*\\d+)\\s+(\\d{2,}(?:\\.\\d+)?)(${RATING})`),
+    code: 'syntax',
+    message: 'Write $1 @ $2: an @ stands before the load',
+    writes: ['$1 @ $2$3'],
+  },
+  {
+    pattern: of(`((?:\\d+\\s*[x×]\\s*)?${N}\\s*(?:m|km|yd|mi))\\s+(\\d+\\s*(?:s|sec|min))`),
+    code: 'syntax',
+    message: 'Write in before the time that a distance took',
+    writes: ['$1 in $2'],
+  },
+  {
+    pattern: of(`(${SETS}\\s*@\\s*${N}\\s*%)\\s*(?:of\\s*)?(?:tm|training\\s*max)`),
+    code: 'syntax',
+    message: 'A percentage is of the max, or of the training max where the plan has one: write $1',
+    writes: ['$1'],
+  },
+  {
+    pattern: of(`(${STEP})\\s*weekly(.*)`),
+    code: 'syntax',
+    message: 'Write each week: how often the step is taken',
+    writes: ['$1 each week$2'],
+  },
+  {
+    pattern: of(`(?:done|yes|ok|completed)`),
+    code: 'syntax',
+    message: 'Write ? for a set that was done and not noted',
+    writes: ['?'],
+  },
+  {
+    pattern: of(`(?:-|–|—|n\\s*/\\s*a|none|not done|did not do)`),
+    code: 'syntax',
+    message: 'Write skipped for sets that were planned and not done',
+    writes: ['skipped'],
+  },
+  {
     pattern: of(`(${MASS})\\s*[:,-]?\\s*(${SETS}(?:\\s*,\\s*${SETS})*)(${RATING})`),
     cell: true,
     code: 'reps-first',
@@ -322,7 +489,7 @@ export function findItemSlip(
   if (recognised.kind !== 'movement' || column <= recognised.colon) return undefined;
   const { colon } = recognised;
   const end = trimEnd(text, 0, findComment(text));
-  const spelled = findWarmup(text, line, colon, end) ?? findLetter(text, line, colon, end);
+  const spelled = findWarmup(text, line, colon, end) ?? findLooseRating(text, line, colon, end, column);
   if (spelled) return spelled;
   const cell = cutAt(text, colon + 1, end, column, /\|/g);
   const item = cutAt(text, colon + 1, end, column, /[,|]/g);
@@ -400,18 +567,27 @@ function findWarmup(text: string, line: number, colon: number, end: number): Fou
   };
 }
 
-/** `A1: Row 3x8`: behind a superset's letter stands the name, and the colon behind that. */
-function findLetter(text: string, line: number, colon: number, end: number): FoundSlip | undefined {
-  const from = skipSpace(text, 0);
-  const letter = text.slice(from, colon).trim();
-  const named = /^\s*(\p{L}[^\d:,@|]*?)[\s:–—-]+(\d.*)$/iu.exec(text.slice(colon + 1, end));
-  if (!named || !/^[a-z]\d{1,2}$/i.test(letter)) return undefined;
-  const [, name, sets] = named;
-  const span = { line, start: from, end };
+/** `5 @ 60 kg, rpe 8`: a rating stands behind its set without a comma. */
+function findLooseRating(
+  text: string,
+  line: number,
+  colon: number,
+  end: number,
+  column: number,
+): FoundSlip | undefined {
+  const found = /^(.*\S)(\s*,\s*)((?:rpe|rir|hr)\s*[\d.]+(?:\s*-\s*[\d.]+)?)\s*(?:$|[,|])/iu.exec(
+    text.slice(colon + 1, end),
+  );
+  if (!found) return undefined;
+  const [, before, comma, rating] = found;
+  const start = colon + 1 + before!.length;
+  const stop = start + comma!.length + rating!.length;
+  if (column < start || column > stop) return undefined;
+  const span = { line, start, end: stop };
   return {
     code: 'syntax',
     span,
-    message: `Write ${letter} ${name}: the colon stands behind the name, not behind ${letter}`,
-    fixes: [replaceBy(span, `${letter} ${name}: ${sets}`)],
+    message: `Write ${rating} behind its set, without a comma before it`,
+    fixes: [replaceBy(span, ` ${rating}`)],
   };
 }

@@ -13,6 +13,8 @@ export class EntryReading {
   readonly broken: ReadonlySet<number>;
   /** Lines of which a syntax error was told: one a line is enough, for the next is mostly its echo. */
   private told: Set<number> | undefined;
+  /** Lines of which it was told that they are a slip of the hand, with whether they were read as what is meant. */
+  private settled: Map<number, boolean> | undefined;
   /** By line. */
   private mended: Map<number, Span> | undefined;
 
@@ -22,6 +24,7 @@ export class EntryReading {
   }
 
   report(code: CheckCode, span: Span, message: string, fixes: readonly Fix[] = []): void {
+    if (this.settled?.has(span.line) && this.isSettled(code, span.line)) return;
     if (this.mended && this.isMended(span)) return;
     if (code === 'syntax') {
       this.told ??= new Set();
@@ -29,13 +32,28 @@ export class EntryReading {
       this.told.add(span.line);
     }
     const { severity } = findCheck(code);
-    this.problems.push({ code, severity, message, span, ...(fixes.length > 0 && { fixes }) });
+    // A fix would be written into a line that does not stand there.
+    const mayFix = fixes.length > 0 && !this.settled?.has(span.line);
+    this.problems.push({ code, severity, message, span, ...(mayFix && { fixes }) });
+  }
+
+  /**
+   * Says that a line was told of. Whatever else is found there waits until it is corrected; of a line that was read as
+   * it is meant, only how things are spelt does.
+   */
+  settle(line: number, isMeant: boolean): void {
+    this.settled ??= new Map();
+    this.settled.set(line, isMeant);
+  }
+
+  private isSettled(code: CheckCode, line: number): boolean {
+    return !this.settled!.get(line) || findCheck(code).severity === 'info';
   }
 
   /** Reports a slip of which it is known what is meant: all else that is found in its place is its echo. */
   mend(code: CheckCode, span: Span, message: string, fixes: readonly Fix[]): void {
     this.told ??= new Set();
-    if (this.told.has(span.line)) return;
+    if (this.told.has(span.line) || this.settled?.get(span.line) === false) return;
     this.told.add(span.line);
     this.problems.push({ code, severity: findCheck(code).severity, message, span, fixes });
     this.mended ??= new Map();

@@ -1,17 +1,21 @@
 import type { IToken } from 'chevrotain';
 import type { CstNode, LangiumCoreServices } from 'langium';
+import { findCheck } from '../checks/catalogue.ts';
 import type { Entry } from '../model/entry.ts';
-import type { Span } from '../model/source.ts';
+import type { Problem, Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { recogniseLine } from '../syntax/line-kind.ts';
 import { findComment, skipSpace } from '../syntax/scanned-token.ts';
 import type { MassUnit } from '../units/mass.ts';
 import type { LineContext } from '../vocabulary/keywords.ts';
+import { placeAsWritten } from './as-meant.ts';
 import { buildEntry, type EntryFrame } from './build-entry.ts';
 import { LineMemo } from './fast/line-memo.ts';
 import { readRegularSession } from './fast/read-session.ts';
 import { readRegularUnits } from './fast/read-units.ts';
 import { findItemSlip } from './item-slips.ts';
 import { EntryReading, replaceBy, spanOf, visitLeaves } from './line-reading.ts';
+import { type FoundLineSlip, findLineSlip } from './line-slips/find-line-slip.ts';
 
 /** What one entry's text is read with. */
 export interface EntryReader {
@@ -49,29 +53,68 @@ export function readFast(
 
 /** Reads entries by the generated parser alone: the definition of the language. */
 export function createParsingReader(services: LangiumCoreServices): EntryReader {
-  const parser = services.parser.LangiumParser;
+  const read = (
+    lines: readonly string[],
+    frame: EntryFrame,
+    unit: MassUnit | undefined,
+    as: Meaning,
+  ): Entry => parseEntry(services, lines, frame, unit, as);
   return {
     read(lines, opens, fileUnit) {
-      const { value, parserErrors } = parser.parse<ast.Practice>(lines.join('\n'), { rule: 'Practice' });
-      const errors = parserErrors.map((error) => ({ message: error.message, span: findSpan(error.token) }));
-      const reading = new EntryReading(fileUnit, new Set(errors.map(({ span }) => span.line)));
-      const node = value.entries[0] ?? value.loose;
-      for (const { message, span } of errors) {
-        const slip = findItemSlip(lines[span.line]!, contextOf(node), span);
-        if (slip) reading.mend(slip.code, slip.span, slip.message, slip.fixes);
-        else reading.report('syntax', span, message);
-      }
-      if (node?.$cstNode && lines.some((line) => /\d,\d/.test(line)))
-        reportDecimalCommas(reading, node.$cstNode);
       const frame = frameOf(lines, opens);
-      return buildEntry(reading, frame, node ?? ({ $type: 'Loose', lines: [] } as unknown as ast.Loose));
+      const context = opens ? contextOfHeader(lines[0]!) : 'unknown';
+      const entry = read(lines, frame, fileUnit, { context, slips: [] });
+      const troubled = new Set([...entry.problems, ...entry.strays].map(({ span }) => span.line));
+      const slips = lines.flatMap((text, line) => {
+        const slip = findLineSlip(text, context, line, troubled.has(line));
+        return slip ? [slip] : [];
+      });
+      if (slips.length === 0) return entry;
+      const meant = lines.map((text, line) => slips.find(({ span }) => span.line === line)?.meant ?? text);
+      const again = read(meant, frame, fileUnit, { context, slips });
+      const placed = { ...placeAsWritten(again, lines, meant), ...frame };
+      return { ...placed, problems: [...placed.problems, ...slips.map(toProblem)] };
     },
   };
 }
 
-/** The kind of entry that a tree is of, as the scanner calls it. */
-function contextOf(node: ast.Entry | ast.Loose | undefined): LineContext {
-  return node === undefined || node.$type === 'Loose' ? 'unknown' : (node.$type.toLowerCase() as LineContext);
+interface Meaning {
+  readonly context: LineContext;
+  /** What the hand slipped in, and was corrected in the lines. */
+  readonly slips: readonly FoundLineSlip[];
+}
+
+function parseEntry(
+  services: LangiumCoreServices,
+  lines: readonly string[],
+  frame: EntryFrame,
+  fileUnit: MassUnit | undefined,
+  { context, slips }: Meaning,
+): Entry {
+  const { value, parserErrors } = services.parser.LangiumParser.parse<ast.Practice>(lines.join('\n'), {
+    rule: 'Practice',
+  });
+  const errors = parserErrors.map((error) => ({ message: error.message, span: findSpan(error.token) }));
+  const reading = new EntryReading(fileUnit, new Set(errors.map(({ span }) => span.line)));
+  for (const { span, meant } of slips) reading.settle(span.line, meant !== undefined);
+  for (const { message, span } of errors) {
+    const slip = findItemSlip(lines[span.line]!, context, span);
+    if (slip) reading.mend(slip.code, slip.span, slip.message, slip.fixes);
+    else reading.report('syntax', span, message);
+  }
+  const node = value.entries[0] ?? value.loose;
+  if (node?.$cstNode && lines.some((line) => /\d,\d/.test(line))) reportDecimalCommas(reading, node.$cstNode);
+  return buildEntry(reading, frame, node ?? ({ $type: 'Loose', lines: [] } as unknown as ast.Loose));
+}
+
+/** The kind of entry that a header opens; a mistyped one opens an unknown one. */
+function contextOfHeader(header: string): LineContext {
+  const line = recogniseLine(header, 'unknown');
+  return line.kind === 'header' ? line.word : 'unknown';
+}
+
+function toProblem({ code, message, span, fixes }: FoundLineSlip): Problem {
+  return { code, severity: findCheck(code).severity, message, span, ...(fixes.length > 0 && { fixes }) };
 }
 
 /** What the text alone says of an entry. */

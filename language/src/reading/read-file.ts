@@ -2,88 +2,144 @@ import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
 import { splitTexts } from '../text/lines.ts';
 import type { MassUnit } from '../units/mass.ts';
-import type { HeaderWord, LineContext } from '../vocabulary/keywords.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
+import { FileText } from './file-text.ts';
+import { type Chunk, findChunks } from './find-chunks.ts';
 import type { EntryReader } from './read-entry.ts';
 
 /** A file's model and the text of its lines, which lets the next reading keep every entry that did not change. */
 export interface ReadFile {
   readonly model: FileModel;
+  readonly text: string;
   readonly lines: readonly string[];
 }
 
 /**
  * Reads a whole file. Entries are read one by one; with `previous` (an earlier reading of the same file) an entry
- * whose text is the same keeps its very model, wherever in the file it now stands.
+ * whose text is the same keeps its very model, wherever in the file it now stands, and what stands above and below all
+ * changes is not even looked at.
  */
 export function readFile(reader: EntryReader, uri: string, text: string, previous?: ReadFile): ReadFile {
   const lines = splitTexts(text);
-  const chunks = findChunks(lines);
-  const units = findUnits(lines, chunks);
-  const known = previous && previous.model.units === units ? indexEntries(previous) : undefined;
-  const entries = chunks.map(({ from, to, opens }): PlacedEntry => {
-    const entryLines = lines.slice(from, to);
-    const entry = known?.get(entryLines.join('\n'))?.pop() ?? reader.read(entryLines, opens, units);
-    return { line: from, entry };
-  });
-  return { model: { uri, entries, ...(units && { units }) }, lines };
+  const read = (previous && readAgain(reader, lines, previous)) ?? readAnew(reader, lines, previous);
+  return new ReadText({ uri, ...read }, text, lines);
 }
 
-interface Chunk {
-  readonly from: number;
-  readonly to: number;
-  /** Whether it begins with a header; only a file's first chunk may not. */
-  readonly opens: boolean;
-  readonly word?: HeaderWord;
-  /** Where the header goes on behind its word. */
-  readonly rest?: number;
-}
+type Read = Omit<FileModel, 'uri'>;
 
-/** Cuts a file at its headers. What stands before the first is a chunk of its own, if it says anything. */
-function findChunks(lines: readonly string[]): Chunk[] {
-  const chunks: Chunk[] = [];
-  let context: LineContext = 'unknown';
-  let open: Omit<Chunk, 'to'> | undefined;
-  for (let index = 0; index < lines.length; index++) {
-    const text = lines[index]!;
-    if (open && !mayOpen(text.charCodeAt(0))) continue;
-    const line = recogniseLine(text, context);
-    if (line.kind === 'header' || line.kind === 'title') {
-      if (open) chunks.push({ ...open, to: index });
-      context = line.kind === 'header' ? line.word : 'unknown';
-      open = {
-        from: index,
-        opens: true,
-        ...(line.kind === 'header' && { word: line.word, rest: line.rest }),
-      };
-    } else if (!open && line.kind !== 'blank') {
-      open = { from: index, opens: false };
-    }
+class ReadText extends FileText implements ReadFile {
+  readonly model: FileModel;
+
+  constructor(model: FileModel, text: string, lines: readonly string[]) {
+    super(text, lines);
+    this.model = model;
   }
-  if (open) chunks.push({ ...open, to: lines.length });
-  return chunks;
 }
 
-/** Whether a line that begins so may be a header: a letter of any script does, or a byte-order mark before it. */
-function mayOpen(code: number): boolean {
-  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || code > 127;
+function readAnew(reader: EntryReader, lines: readonly string[], previous: ReadFile | undefined): Read {
+  const chunks = [...findChunks(lines)];
+  const units = findUnits(lines, chunks);
+  const known =
+    previous && previous.model.units === units
+      ? indexEntries(previous.lines, previous.model.entries)
+      : undefined;
+  const entries = chunks.map((chunk) => readChunk(reader, lines, chunk, units, known));
+  return { entries, ...(units && { units }) };
+}
+
+/**
+ * Reads what stands between the lines that are the same from the top and from the bottom. Undefined where a `units`
+ * entry may have changed, which concerns all of the file.
+ */
+function readAgain(
+  reader: EntryReader,
+  lines: readonly string[],
+  { lines: before, model: { entries, units } }: ReadFile,
+): Read | undefined {
+  const { above, below } = countSameLines(before, lines);
+  const shift = lines.length - before.length;
+  // An entry ends where a header follows: that must be there still.
+  const kept = entries.findIndex(({ line, entry }) => line + entry.lineCount >= above);
+  const first = kept < 0 ? entries.length : kept;
+  const last = entries[first - 1];
+  const chunks: Chunk[] = [];
+  let rest = entries.length;
+  for (const chunk of findChunks(lines, last ? last.line + last.entry.lineCount : 0)) {
+    const same = chunk.opens && chunk.from >= lines.length - below ? findAt(entries, chunk.from - shift) : -1;
+    if (same >= 0) {
+      rest = same;
+      break;
+    }
+    chunks.push(chunk);
+  }
+  const replaced = entries.slice(first, rest);
+  if (
+    chunks.some(({ context }) => context === 'units') ||
+    replaced.some(({ entry }) => entry.kind === 'units')
+  )
+    return undefined;
+  const known = indexEntries(before, replaced);
+  const behind = entries.slice(rest);
+  const current = [
+    ...entries.slice(0, first),
+    ...chunks.map((chunk) => readChunk(reader, lines, chunk, units, known)),
+    ...(shift === 0 ? behind : behind.map(({ line, entry }) => ({ line: line + shift, entry }))),
+  ];
+  return { entries: current, ...(units && { units }) };
+}
+
+/** How many lines are the same from the top, and of the others from the bottom. */
+function countSameLines(
+  before: readonly string[],
+  after: readonly string[],
+): { readonly above: number; readonly below: number } {
+  const shorter = Math.min(before.length, after.length);
+  let above = 0;
+  while (above < shorter && before[above] === after[above]) above++;
+  let below = 0;
+  while (below < shorter - above && before.at(-1 - below) === after.at(-1 - below)) below++;
+  return { above, below };
+}
+
+/** Which entry begins at a line; -1 if none does. */
+function findAt(entries: readonly PlacedEntry[], line: number): number {
+  let [low, high] = [0, entries.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (entries[middle]!.line < line) low = middle + 1;
+    else high = middle;
+  }
+  return entries[low]?.line === line ? low : -1;
+}
+
+function readChunk(
+  reader: EntryReader,
+  lines: readonly string[],
+  { from, to, opens }: Chunk,
+  units: MassUnit | undefined,
+  known: Map<string, Entry[]> | undefined,
+): PlacedEntry {
+  const entryLines = lines.slice(from, to);
+  const entry = known?.get(entryLines.join('\n'))?.pop() ?? reader.read(entryLines, opens, units);
+  return { line: from, entry };
 }
 
 /** The unit of the file's bare numbers: its first `units` entry, wherever it stands. */
 function findUnits(lines: readonly string[], chunks: readonly Chunk[]): MassUnit | undefined {
-  for (const chunk of chunks) {
-    if (chunk.word !== 'units') continue;
-    const word = /^[\p{L}\p{M}]+/u.exec(lines[chunk.from]!.slice(chunk.rest))?.[0].toLowerCase();
+  for (const { from, context } of chunks) {
+    const line = context === 'units' ? recogniseLine(lines[from]!, 'unknown') : undefined;
+    if (line?.kind !== 'header') continue;
+    const word = /^[\p{L}\p{M}]+/u.exec(lines[from]!.slice(line.rest))?.[0].toLowerCase();
     const unit = word === undefined ? undefined : UNIT_WORDS.get(word);
     if (unit?.token === 'MASS_UNIT') return unit.unit as MassUnit;
   }
   return undefined;
 }
 
-function indexEntries(previous: ReadFile): Map<string, Entry[]> {
+function indexEntries(lines: readonly string[], entries: readonly PlacedEntry[]): Map<string, Entry[]> {
   const known = new Map<string, Entry[]>();
-  for (const { line, entry } of previous.model.entries) {
-    const key = previous.lines.slice(line, line + entry.lineCount).join('\n');
+  for (const { line, entry } of entries) {
+    const key = lines.slice(line, line + entry.lineCount).join('\n');
     const same = known.get(key);
     if (same) same.push(entry);
     else known.set(key, [entry]);

@@ -1,7 +1,7 @@
 /** Which blocks came and went, and which have other settings or another order. */
 import type { Block } from '../model/entry.ts';
 import { printBlockHeader, printDone } from '../printing/print-block.ts';
-import { printModifier } from '../printing/print-modifiers.ts';
+import { printModifier, printStep } from '../printing/print-modifiers.ts';
 import { printTime } from '../printing/print-quantity.ts';
 import { diffTexts } from './diff-texts.ts';
 import type { Day, LineMatch, LinePair } from './match-lines.ts';
@@ -104,13 +104,14 @@ function compareOrder(was: Block, is: Block, pairs: readonly LinePair[]): TextCh
 
 /** A block's kind, its settings and what was recorded of it, without its letter. */
 function listSettings(block: Block): string[] {
-  const { letter: _letter, ...rest } = block;
+  const { letter: _letter, roundStep, ...rest } = block;
   const time = (seconds: number | undefined): string => (seconds === undefined ? '?' : printTime(seconds));
   return [
     ...printBlockHeader(rest).split(', '),
     ...block.restsBetween.map(
       ({ seconds, high }) => `rest ${time(seconds)}${high === undefined ? '' : `-${time(high)}`} between`,
     ),
+    ...(roundStep ? [`progression ${printStep(roundStep)}`] : []),
     ...block.restSteps.map(printModifier),
     ...(block.times.length > 0
       ? [`time ${block.times.map((times) => times.map(time).join(', ')).join(' | ')}`]

@@ -3,6 +3,7 @@ import {
   headEffect,
   printEffect,
   printMuscleEffect,
+  printNoEffect,
   printSessionEffect,
   tabulateEffect,
 } from './print-effect.ts';
@@ -71,7 +72,7 @@ function outlinePlan(plan: PlanRevision, since: string): RevisionSection {
     ],
     tables: plan.effects.flatMap((effect) => {
       const rows = plan.change === 'changed' ? tabulateEffect(effect) : [];
-      return rows.length > 0 ? [{ head: headEffect(effect), rows }] : [];
+      return rows.length > 0 ? [{ head: headEffect(effect, plan.effects.length > 1), rows }] : [];
     }),
   };
 }
@@ -80,10 +81,7 @@ function describeEffect(effect: PlanEffect, { effects }: PlanRevision, since: st
   const whom = effects.length > 1 ? `, ${effect.athlete}` : '';
   const effectText = printEffect(effect);
   const muscles = printMuscleEffect(effect);
-  return [
-    `since ${since}${whom}: ${effectText || 'the sums of each week are the same'}`,
-    ...(muscles ? [muscles] : []),
-  ];
+  return [`since ${since}${whom}: ${effectText || printNoEffect(effect)}`, ...(muscles ? [muscles] : [])];
 }
 
 /** Day by day where there are days: its blocks, then its lines. */
@@ -141,8 +139,11 @@ export function printTextChange({ before, after }: TextChange): string {
   if (after === undefined) return `- ${before}`;
   const [was, is] = [before.split(' '), after.split(' ')];
   const first = was.findIndex((word, index) => word !== is[index]);
-  const shared = first < 0 ? was.length - 1 : first;
-  return `${was.join(' ')} → ${is.slice(Math.min(shared, is.length - 1)).join(' ')}`;
+  const shared = Math.min(first < 0 ? was.length - 1 : first, is.length - 1);
+  // Never from within a list: of `for Ada Elm, Bo Ash` that becomes `for Ada Elm` the whole name is said.
+  const isList = before.includes(', ') !== after.includes(', ');
+  const kept = isList ? 1 : shared;
+  return `${was.join(' ')} → ${is.slice(Math.min(kept, shared)).join(' ')}`;
 }
 
 function printBlockChange({ kind, block, texts }: BlockChange): string {

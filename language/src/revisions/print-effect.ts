@@ -4,8 +4,42 @@ import { fromGrams } from '../units/mass.ts';
 import { printNumber, printSigned } from '../units/number.ts';
 import type { PlanEffect, PlanWeek, SessionEffect } from './revision.ts';
 
-/** Nothing where the sums are the same in every week. */
+/** Nothing where the sums are the same in every week. Weeks that one version alone has are told apart from the others. */
 export function printEffect(effect: PlanEffect): string {
+  return [printWeeks(effect), printMeans(effect)].filter((text) => text !== '').join('; ');
+}
+
+/** What is said where there is nothing to say: of weeks that do differ a little, it is not that they are the same. */
+export function printNoEffect({ sets, volume, time, intensity }: PlanEffect): string {
+  const differs = [sets, volume, time, intensity].some(
+    (result) => result && (result.value !== 0 || result.spread !== undefined),
+  );
+  return differs ? 'the sums of each week are nearly the same' : 'the sums of each week are the same';
+}
+
+/** `1 week less: -39 sets, -8 877 kg in all`. */
+function printWeeks({ weeks, unit }: PlanEffect): string {
+  const [gone, come] = [weeks.filter(({ after }) => !after), weeks.filter(({ before }) => !before)];
+  // A plan that is new or gone has no others.
+  const isWhole = gone.length === weeks.length || come.length === weeks.length;
+  const changed = gone.length > 0 ? gone : come;
+  if (isWhole || changed.length === 0) return '';
+  const sign = gone.length > 0 ? -1 : 1;
+  const all = changed.flatMap(({ before, after }) => before ?? after ?? []);
+  const kilograms = all.map((week) => week.kilograms);
+  const sum = kilograms.reduce<number | undefined>(
+    (total, each) => (total === undefined || each === undefined ? undefined : total + each),
+    0,
+  );
+  const sets = all.reduce((total, week) => total + week.sets, 0);
+  const parts = [
+    `${printSigned(sign * sets)} sets`,
+    ...(sum === undefined ? [] : [`${printSigned(sign * fromGrams(sum * 1000, unit))} ${unit}`]),
+  ];
+  return `${changed.length} ${changed.length === 1 ? 'week' : 'weeks'} ${sign < 0 ? 'less' : 'more'}: ${parts.join(', ')} in all`;
+}
+
+function printMeans(effect: PlanEffect): string {
   const { sets, volume, time, intensity } = effect;
   const hasSpread = [sets, volume, time].some((result) => result?.spread);
   const ofWeek = printSums(effect);
@@ -69,8 +103,9 @@ export function tabulateEffect({ weeks, unit }: PlanEffect): string[][] {
   });
 }
 
-export function headEffect({ unit }: PlanEffect): string[] {
-  return ['week', 'sets', unit, 'min a day'];
+/** Where a plan is for several, each table says whose it is. */
+export function headEffect({ unit, athlete }: PlanEffect, isOneOfSeveral: boolean): string[] {
+  return [isOneOfSeveral ? `week, ${athlete}` : 'week', 'sets', unit, 'min a day'];
 }
 
 /** A change that rounds to nothing is none. */

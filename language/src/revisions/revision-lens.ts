@@ -1,7 +1,7 @@
 /** What stands over a plan that is no longer as it was. */
 import type { Lens } from '../summaries/lens.ts';
 import { count } from '../summaries/words.ts';
-import { printEffect } from './print-effect.ts';
+import { printEffect, printNoEffect } from './print-effect.ts';
 import type { PlanRevision, Revision } from './revision.ts';
 
 /** `since HEAD: +6 sets, +420 kg a week, +4 min a day`, over each plan that changed. */
@@ -20,7 +20,8 @@ export function summarisePlan({ change, effects, blocks, lines, texts, was }: Pl
   if (cost) return cost;
   const changes = blocks.length + lines.length + texts.length;
   if (changes === 0) return `renamed from ${was}`;
-  return `${count(changes, 'change')}, the sums of each week are the same`;
+  const none = first ? printNoEffect(first) : 'the sums of each week are the same';
+  return `${count(changes, 'change')}, ${none}`;
 }
 
 function listResults({ effects }: PlanRevision): Lens['results'] {

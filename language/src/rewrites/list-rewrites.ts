@@ -1,3 +1,5 @@
+import { findEntry } from '../practice/mentions.ts';
+import { findLineSlip } from '../reading/line-slips/find-line-slip.ts';
 import { addEffort, addTimes } from './add-missing-lines.ts';
 import { addPlannedRound, addRoundWithRep, addSameRound } from './add-round.ts';
 import { addWarmup } from './add-warmup.ts';
@@ -43,5 +45,19 @@ export function listRewrites(
   { complete }: { readonly complete: boolean },
 ): readonly Rewrite[] {
   const rewriters = complete ? [...WHOLE_WORKSPACE, ...REWRITERS] : REWRITERS;
-  return rewriters.flatMap((rewriter) => rewriter(request) ?? []);
+  return rewriters
+    .flatMap((rewriter) => rewriter(request) ?? [])
+    .filter(({ edits }) => !edits.some((edit) => changesSlip(request, edit)));
+}
+
+/** A line that is read as it is meant is corrected first: the places in it are not those of the facts. */
+function changesSlip(
+  { practice, uri }: RewriteRequest,
+  { uri: other = uri, range }: Rewrite['edits'][number],
+): boolean {
+  const { start, end } = range;
+  if (start.line !== end.line || start.character === end.character) return false;
+  const file = practice.file(other);
+  const placed = file && findEntry(file.model, start.line);
+  return placed !== undefined && findLineSlip(file!.lines[start.line]!, placed.entry.kind, 0) !== undefined;
 }

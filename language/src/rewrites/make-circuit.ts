@@ -26,7 +26,10 @@ export const makeCircuit: Rewriter = (request) => {
 /** What was recorded of a block would no longer be true of a part of it. */
 function mayChange(block: Block, selected: readonly LineAt[]): boolean {
   const { times, restsBetween, restsTaken, restSteps, done } = block;
-  const isBare = [times, restsBetween, restsTaken, restSteps].every(({ length }) => length === 0) && !done;
+  const isBare =
+    [times, restsBetween, restsTaken, restSteps].every(({ length }) => length === 0) &&
+    !done &&
+    !block.roundStep;
   const [first, last] = [selected[0]!.line.span.line, selected.at(-1)!.line.span.line];
   const between = block.lines.filter(({ span }) => span.line >= first && span.line <= last);
   if (between.length !== selected.length) return false;
@@ -90,7 +93,10 @@ export const makeStraight: Rewriter = (request) => {
   const { placed, block, row } = at;
   const { rounds } = block;
   const { times, restsBetween, restsTaken, restSteps, done, passes } = block;
-  const isBare = [times, restsBetween, restsTaken, restSteps].every(({ length }) => length === 0) && !done;
+  const isBare =
+    [times, restsBetween, restsTaken, restSteps].every(({ length }) => length === 0) &&
+    !done &&
+    !block.roundStep;
   const texts = linesOf(request);
   const kind = /circuit|superset|giant\s+set/i.exec(texts[row]!);
   if (!kind || block.implicit || rounds === undefined || passes > 1 || !isBare || block.lines.length === 0)

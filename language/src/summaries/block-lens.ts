@@ -1,10 +1,11 @@
 import type { BlockWork } from '../measures/block-work.ts';
+import { OTHER_WEIGH_IN, toChangeResult } from '../measures/change-result.ts';
 import { computeBlockDensity, computeWorkDensity, findTimes, splitRounds } from '../measures/density.ts';
 import { splitBlockByExercise } from '../measures/exercise-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
 import type { Result } from '../measures/result.ts';
-import { toResult } from '../measures/result.ts';
 import { findLastSameBlock } from '../measures/same-block.ts';
+import { listWeighed } from '../measures/series.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import { measureAmount } from '../measures/set-work.ts';
 import { toWorkResults } from '../measures/work-results.ts';
@@ -31,6 +32,27 @@ export function describeBlock(
   const text = joinFacts(headline.facts);
   if (text === '') return undefined;
   return { kind: 'block', text, results: areSumsKnown(work, [block], options) ? headline.results : [] };
+}
+
+/** Kinds whose headline always says something, if only how many sets there were. */
+const ALWAYS_SAYING: ReadonlySet<Block['kind']> = new Set([
+  'straight',
+  'circuit',
+  'superset',
+  'giant set',
+  'amrap',
+  'for time',
+]);
+
+/** Whether {@link describeBlock} has anything to say, told without working it out where that is sure. */
+export function hasHeadline(
+  works: SessionWorks,
+  work: SessionWork,
+  block: Block,
+  options: LensOptions,
+): boolean {
+  if (block.implicit) return false;
+  return ALWAYS_SAYING.has(block.kind) || describeBlock(works, work, block, options) !== undefined;
 }
 
 /** The main sum of a block, unless it may still change. */
@@ -66,7 +88,7 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
   const seconds = timed.reduce((sum, round) => sum + times[round]!, 0);
   const density = computeWorkDensity(blockWork, times);
   const whole = computeBlockDensity(blockWork, times);
-  const drift = density && describeDrift(works, work, block, density, options);
+  const drift = density && describeDrift(works, work, blockWork, density, options);
   return {
     facts: [
       untimed.length > 0
@@ -105,14 +127,18 @@ function printDensity(density: Result, { total }: BlockWork, unit: 'kg' | 'lb'):
 function describeDrift(
   works: SessionWorks,
   work: SessionWork,
-  block: Block,
+  blockWork: BlockWork,
   density: Result,
   options: LensOptions,
 ): { text: string; result?: Result } | undefined {
+  const { block } = blockWork;
   if (!options.complete) return { text: LOADING };
   const { same, changed } = findLastSameBlock(works.practice, work.record, block);
   if (changed) {
-    const name = (key: string): string => works.practice.findMovement(key)?.name ?? key;
+    const name = (identity: string): string => {
+      const [key, ...settings] = identity.split(', ');
+      return [works.practice.findMovement(key!)?.name ?? key, ...settings].join(', ');
+    };
     return {
       text: `${name(changed.now)} in place of ${name(changed.before)} since ${printDay(changed.record.date, work.record.date)}`,
     };
@@ -121,26 +147,24 @@ function describeDrift(
   const before = works.of(same.record).blocks.find((candidate) => candidate.block === same.block)!;
   const earlier = computeWorkDensity(before, findTimes(same.block, same.record));
   if (!earlier || earlier.unit !== density.unit) return undefined;
-  // A lower bound on either side leaves the direction open, unless the bounds decide it.
   const percent = (density.value! / earlier.value! - 1) * 100;
+  // A lower bound on either side leaves the direction open, unless the bounds decide it.
   if (earlier.bound === 'at least' && (density.bound === 'at least' || percent > 0)) return undefined;
   if (density.bound === 'at least' && percent < 0) return undefined;
   const day = printDay(same.record.date, work.record.date);
+  const [linesNow, linesThen] = [blockWork, before].map((each) => listWeighed(works, each).join('\n'));
+  if (linesNow !== linesThen) return { text: `not compared: other lines had kilograms on ${day}` };
   const weighed = work.bodyMass?.grams !== works.of(same.record).bodyMass?.grams;
   return {
     text: `${printChange(percent, density.bound === 'at least' || earlier.bound === 'at least')} ${day}`,
-    result: toResult({
-      value: percent,
-      unit: '%',
-      method: 'change',
+    result: toChangeResult({
+      percent,
+      atLeast: density.bound === 'at least' || earlier.bound === 'at least',
       inputs: [
         { label: 'now', value: density.value!, unit: density.unit },
         { label: day, value: earlier.value!, unit: earlier.unit },
       ],
-      omitted:
-        weighed && before.total.body > 0
-          ? [{ what: 'body mass', why: 'another weigh-in than then is part of the change' }]
-          : [],
+      omitted: [density.omitted, earlier.omitted, weighed && before.total.body > 0 ? [OTHER_WEIGH_IN] : []],
     }),
   };
 }

@@ -8,12 +8,10 @@ import { compareDone, type DoneBlock, type DoneLine, type Sums } from '../plans/
 import type { SessionRecord } from '../practice/athlete.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printNumber, printRange } from '../units/number.ts';
+import { readReps } from './done-totals.ts';
 import { count } from './words.ts';
 
 type Read = (sums: Sums) => number | undefined;
-
-/** What is held or carried has none. */
-const readReps: Read = ({ sets, reps }) => (reps > 0 || sets === 0 ? reps : undefined);
 
 /** Block by block what was done otherwise than planned; a block that was done as planned is not there. */
 export function describeDoneBlocks(
@@ -39,14 +37,23 @@ export function describeDoneBlocks(
 }
 
 /** `Back Squat 4 of 5 sets, 12 of 15 reps, 720 of 900 kg`; nothing where it was done as planned. */
-function describeLine({ name, asked, done, instead, pain }: DoneLine, unit: MassUnit): string | undefined {
+function describeLine(
+  { name, isTest, asked, done, instead, pain }: DoneLine,
+  unit: MassUnit,
+): string | undefined {
   const why = pain === undefined ? [] : [pain];
   if (done.sets === 0) return [`${name} left out`, ...why].join(', ');
+  // A max is found by as many attempts as it takes.
+  const sums = isTest
+    ? []
+    : [
+        compare(asked, done, ({ sets }) => sets, 'sets'),
+        compare(asked, done, readReps, 'reps'),
+        compare(asked, done, readKilograms(unit), unit),
+      ];
   const parts = [
     instead.length > 0 ? `${instead.join(' and ')} instead` : undefined,
-    compare(asked, done, ({ sets }) => sets, 'sets'),
-    compare(asked, done, readReps, 'reps'),
-    compare(asked, done, readKilograms(unit), unit),
+    ...sums,
     compare(asked, done, readHeaviest(unit), `${unit} at the heaviest`, 2),
   ].filter((part) => part !== undefined);
   return parts.length > 0 ? `${name} ${[...parts, ...why].join(', ')}` : undefined;

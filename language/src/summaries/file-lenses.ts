@@ -5,25 +5,35 @@ import type { Block, Entry, PlacedEntry, SessionEntry } from '../model/entry.ts'
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Extent } from '../practice/extents.ts';
 import { findEntry } from '../practice/mentions.ts';
-import { describeBlock } from './block-lens.ts';
+import { describeBlock, hasHeadline } from './block-lens.ts';
 import type { Lens, LensOptions, LensPlace, LineHint } from './lens.ts';
 import { describeHints, describeMax, listShownMaxes } from './line-lens.ts';
 import { describePlan, describePlanHints } from './plan-lens.ts';
 import { describeRoundHints } from './round-hints.ts';
 import { describeSession, saysOfItself } from './session-lens.ts';
+import { recall, rememberSession } from './session-memory.ts';
 
 /**
  * Where the lenses of a file stand, from top to bottom. What they say is worked out by {@link describeLens} when it is
- * asked for: a file holds hundreds of them and a screen shows twenty. Each place listed has a lens.
+ * asked for: a file holds hundreds of them and a screen shows twenty. Each place listed has a lens; what it says comes
+ * with it where that is known already.
  */
 export function listLensPlaces(works: SessionWorks, uri: string, options: LensOptions): LensPlace[] {
   const places: LensPlace[] = [];
   for (const placed of works.practice.file(uri)?.model.entries ?? []) {
-    if (placed.entry.kind === 'plan') places.push(...listPlanPlaces(works, placed, options));
-    if (placed.entry.kind !== 'session') continue;
-    const records = works.practice.recordsOf(uri, placed);
-    for (const { kind, entryLine, nth } of listSpots(works, placed.entry, records, options))
-      places.push({ kind, line: placed.line + entryLine, nth });
+    const { entry, line } = placed;
+    if (entry.kind === 'plan') places.push(...listPlanPlaces(works, placed, options));
+    if (entry.kind !== 'session') continue;
+    const { spots, answers } = lookAtSession(works, uri, { ...placed, entry }, options);
+    for (const spot of spots) {
+      const known = answers.get(nameOf(spot)) as SpotLens;
+      places.push({
+        kind: spot.kind,
+        line: line + spot.entryLine,
+        nth: spot.nth,
+        ...(known && { text: known.text }),
+      });
+    }
   }
   return places.sort((a, b) => a.line - b.line);
 }
@@ -38,16 +48,35 @@ export function describeLens(
   const file = works.practice.file(uri);
   const placed = file && findEntry(file.model, place.line);
   if (!placed) return undefined;
-  if (placed.entry.kind === 'plan')
+  const { entry } = placed;
+  if (entry.kind === 'plan')
     return listPlanLenses(works, placed, options).filter((lens) => isAt(place, lens))[place.nth];
-  if (placed.entry.kind !== 'session') return undefined;
-  const records = works.practice.recordsOf(uri, placed);
-  const spot = listSpots(works, placed.entry, records, options).find(
+  if (entry.kind !== 'session') return undefined;
+  const { records, spots, answers } = lookAtSession(works, uri, { ...placed, entry }, options);
+  const spot = spots.find(
     ({ kind, entryLine, nth }) =>
       kind === place.kind && entryLine === place.line - placed.line && nth === place.nth,
   );
-  const lens = spot && describeSpot(works, records, spot, options);
+  const lens = spot && recall(answers, nameOf(spot), () => describeSpot(works, records, spot, options));
   return lens && { ...lens, line: place.line };
+}
+
+/** Its lenses' places, and what is known already of what they say, by {@link nameOf}. */
+function lookAtSession(
+  works: SessionWorks,
+  uri: string,
+  placed: PlacedEntry & { readonly entry: SessionEntry },
+  options: LensOptions,
+): { records: readonly SessionRecord[]; spots: readonly Spot[]; answers: Map<string, unknown> } {
+  const { practice } = works;
+  const records = practice.recordsOf(uri, placed);
+  const answers = rememberSession(practice, placed.entry, records, options);
+  const spots = recall(answers, 'spots', () => listSpots(works, placed.entry, records, options));
+  return { records, spots, answers };
+}
+
+function nameOf({ kind, entryLine, nth }: Spot): string {
+  return `${kind} ${entryLine} ${nth}`;
 }
 
 /** All lenses of one file, from top to bottom. */
@@ -88,6 +117,8 @@ type Spot = { readonly entryLine: number; readonly nth: number } & (
   | { readonly kind: 'line'; readonly max: DayMax }
 );
 
+type SpotLens = Omit<Lens, 'line'> | undefined;
+
 interface KnownSpots {
   readonly sums: readonly (readonly BlockWork[])[];
   readonly formula: string;
@@ -115,7 +146,7 @@ function listSpots(
     parts.every(({ blocks }, index) => blocks === known!.sums[index]);
   if (!known || !isValid) {
     const sums = parts.map(({ blocks }) => blocks);
-    known = { sums, formula, spots: findSpots(works, entry, records, parts, options) };
+    known = { sums, formula, spots: findSpots(works, entry, parts, options) };
     knownSpots.set(entry, known);
   }
   const isFirst = parts.some(saysOfItself) || describeSession(works, records, options).text !== '';
@@ -125,14 +156,13 @@ function listSpots(
 function findSpots(
   works: SessionWorks,
   entry: SessionEntry,
-  records: readonly SessionRecord[],
   parts: readonly SessionWork[],
   options: LensOptions,
 ): Spot[] {
   const now = { ...options, complete: false };
   const spots: Spot[] = entry.blocks
-    .map((block): Spot => ({ kind: 'block', entryLine: block.span.line, nth: 0, block }))
-    .filter((spot) => describeSpot(works, records, spot, now));
+    .map((block) => ({ kind: 'block', entryLine: block.span.line, nth: 0, block }) as const)
+    .filter(({ block }) => parts.some((part) => hasHeadline(works, part, block, now)));
   if (parts.length > 1) return spots;
   const byLine = new Map<number, number>();
   for (const max of listShownMaxes(works, parts[0]!, options)) {
@@ -149,7 +179,7 @@ function describeSpot(
   records: readonly SessionRecord[],
   spot: Spot,
   options: LensOptions,
-): Omit<Lens, 'line'> | undefined {
+): SpotLens {
   const alone = records.length === 1 ? works.of(records[0]!) : undefined;
   switch (spot.kind) {
     case 'session':
@@ -196,10 +226,11 @@ export function describeFileHints(
     if (entry.kind === 'plan') return describePlanHints(works, placed, options);
     if (entry.kind !== 'session') return [];
     const records = works.practice.recordsOf(uri, placed);
-    const changes = records.length === 1 ? describeHints(works, works.of(records[0]!), options) : [];
-    return [...describeRoundHints(entry), ...changes].map(({ entryLine, ...hint }) => ({
-      ...hint,
-      line: line + entryLine,
-    }));
+    const answers = rememberSession(works.practice, entry, records, options);
+    const hints = recall(answers, 'hints', () => {
+      const changes = records.length === 1 ? describeHints(works, works.of(records[0]!), options) : [];
+      return [...describeRoundHints(entry), ...changes];
+    });
+    return hints.map(({ entryLine, ...hint }) => ({ ...hint, line: line + entryLine }));
   });
 }

@@ -19,6 +19,8 @@ export interface LensPlace {
   readonly line: number;
   /** Among those of its kind on that line, from 0. */
   readonly nth: number;
+  /** What it says, where that is known without working it out. */
+  readonly text?: string;
 }
 
 /** A quiet fact at a line's end. */

@@ -59,20 +59,39 @@ export function describeMaxes(
   }));
 }
 
-export function printMax({ result, added, setNumber, series }: DayMax, unit: MassUnit): string {
-  const shown = (value: number): string =>
+export function printMax(max: DayMax, unit: MassUnit): string {
+  const { result, added, setNumber, series, heldAt } = max;
+  const { low, high } = heldAt;
+  const shown = (value: number): string => {
     // A load that was lifted, or failed, is known to the plate; an estimate is not.
-    printNumber(fromGrams(value * 1000, unit), result.spread ? (Math.abs(value) < 30 ? 1 : 0) : 2);
+    const isPlate = !result.spread || value === low || value === high;
+    return printNumber(fromGrams(value * 1000, unit), isPlate ? 2 : Math.abs(value) < 30 ? 1 : 0);
+  };
   const value = result.value!;
   const body = added ? `bw${value < 0 ? '-' : '+'}` : '';
+  // The failed load itself is no estimate: the max is between it and what was lifted.
+  if (isHeld(max))
+    return `e1RM ${shown(result.spread!.low)} to ${shown(result.spread!.high)} ${unit}${added ? ' added' : ''}${series.perHand ? ' a hand' : ''}, lifted and failed, from set ${setNumber}`;
   const spread = result.spread
-    ? ` (${shown(result.spread.low)} to ${shown(result.spread.high)} by formula)`
+    ? ` (${shown(result.spread.low)} to ${shown(result.spread.high)} ${printBasis(heldAt)})`
     : '';
   const what = result.method === 'true-single' && result.bound === 'exact' ? '1RM' : 'e1RM';
   const lead = result.bound === 'at least' ? 'at least ' : '';
   const hand = series.perHand ? ' a hand' : '';
   const rough = result.remark ? `, ${result.remark}` : '';
   return `${what} ${lead}${body}${shown(added ? Math.abs(value) : value)} ${unit}${hand}${spread}${rough} from set ${setNumber}`;
+}
+
+/** What the ends of a range rest on. */
+function printBasis({ low, high }: DayMax['heldAt']): string {
+  if (low === undefined && high === undefined) return 'by formula';
+  if (low === undefined) return 'by formula and what failed';
+  return high === undefined ? 'by formula and what was lifted' : 'by what was lifted and what failed';
+}
+
+/** Held by a failed load: the max is somewhere under it, so no number can be held against another. */
+function isHeld({ result }: DayMax): boolean {
+  return result.method === 'failed-load';
 }
 
 /** Against the last day that has an estimate of the same series; a lower bound is compared with its like alone. */
@@ -83,6 +102,7 @@ function describeSince(
   unit: MassUnit,
   options: LensOptions,
 ): string | undefined {
+  if (isHeld(max)) return undefined;
   const records = works.practice.sessionsWith(record.athlete, toMovementKey(max.series.key));
   for (let index = findPosition(records, record) - 1; index >= 0; index--) {
     const earlier = records[index]!;
@@ -90,7 +110,7 @@ function describeSince(
     const before = works
       .maxesOf(then, options.formula)
       .find((candidate) => candidate.series.key === max.series.key);
-    if (!before || before.result.bound !== max.result.bound) continue;
+    if (!before || before.result.bound !== max.result.bound || isHeld(before)) continue;
     const change = fromGrams((max.result.value! - before.result.value!) * 1000, unit);
     const decimals = Math.abs(max.result.value!) < 30 ? 1 : 0;
     const text = printSigned(change, decimals);

@@ -81,7 +81,7 @@ const KINDS: Readonly<Record<MaxKind, string>> = {
 
 function describeMax({ result, kind, day, added, perHand }: ValidMax, unit: MassUnit): MaxFact {
   const value = result.value!;
-  const lead = result.bound === 'at least' ? 'at least ' : '';
+  const lead = result.method === 'failed-load' ? 'under ' : result.bound === 'at least' ? 'at least ' : '';
   const body = added ? `bw${value < 0 ? '-' : '+'}` : '';
   const hand = perHand ? ' a hand' : '';
   const mass = printMass(added ? Math.abs(value) : value, unit);

@@ -2,13 +2,16 @@
 import { fromDayNumber, type IsoDate } from '../calendar/iso-date.ts';
 import type { Result } from '../measures/result.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
+import { computePlanWeekAdherence } from '../measures/week-adherence.ts';
 import type { PlacedEntry } from '../model/entry.ts';
+import { compareSlot } from '../plans/done-work.ts';
 import { sumDays } from '../plans/plan-totals.ts';
 import { explainSets } from '../plans/print-projected.ts';
 import { listLoads, type ProjectedDay, type ProjectedLine } from '../plans/projected.ts';
 import { printMinutes } from '../units/duration.ts';
 import { printNumber } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
+import { computeDoneTotals, listDoneResults, printDoneTotals } from './done-totals.ts';
 import type { Lens, LensOptions, LineHint } from './lens.ts';
 import { type PlanView, projectWeek, viewPlan } from './plan-view.ts';
 import { listResults, printMuscles, printVolume, printVolumes } from './print-plan-totals.ts';
@@ -68,7 +71,10 @@ export function describePlanHints(
   );
 }
 
-/** `week 3 of 6 · 38 sets · about 15 800 kg incl. body · hard sets glutes 19, lats 9`. */
+/**
+ * `week 3 of 6 · 38 sets · about 15 800 kg incl. body · hard sets glutes 19, lats 9`; once it has begun, `done 21 of 38 sets,
+ * 190 of 340 reps` in place of the sets.
+ */
 function describeWeek(
   works: SessionWorks,
   view: PlanView,
@@ -77,13 +83,31 @@ function describeWeek(
 ): Pick<Lens, 'text' | 'results'> {
   const totals = sumDays(works, days, view.options);
   const muscles = printMuscles(totals);
+  const done = describeDone(works, view);
   const text = joinFacts([
     describePosition(view, today),
-    count(totals.sets, 'set'),
+    done?.text ?? count(totals.sets, 'set'),
     printVolume(totals, view.unit),
     muscles && `hard sets ${muscles}`,
   ]);
-  return { text, results: listResults(totals) };
+  return { text, results: [...listResults(totals), ...(done?.results ?? [])] };
+}
+
+function describeDone(works: SessionWorks, view: PlanView): Pick<Lens, 'text' | 'results'> | undefined {
+  const { athlete, today, formula } = view.options;
+  const plan = view.plan.name && works.practice.findPlan(view.plan.name.text);
+  if (!plan || plan.entry !== view.plan) return undefined;
+  const week = computePlanWeekAdherence(works, athlete, plan, view.week);
+  const [sets, planned] = week?.result.inputs ?? [];
+  if (!week || !sets || !planned?.value) return undefined;
+  const totals = computeDoneTotals(
+    week.slots.flatMap((slot) => compareSlot(works, slot, { athlete, day: today, formula })),
+  );
+  const text = [
+    `done ${printNumber(sets.value)} of ${count(planned.value, 'set')}`,
+    ...(totals.reps ? printDoneTotals({ reps: totals.reps }, view.unit) : []),
+  ].join(', ');
+  return { text, results: [week.result, ...listDoneResults(totals)] };
 }
 
 function describePosition({ course, week, options, plan }: PlanView, today: IsoDate): string {

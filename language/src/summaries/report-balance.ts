@@ -42,7 +42,7 @@ export function describeBalance(
   return facts.filter((fact) => fact !== undefined && fact.numbers.length > 0) as ReportFact[];
 }
 
-/** `quadriceps 12, glutes 9.5 · without Sack Heave`. */
+/** `quadriceps 12, glutes 9.5 · without Sack Heave (not defined)`. */
 function describeCounts(of: string, { counts, omitted }: SetCounts): ReportFact {
   return {
     of,
@@ -88,7 +88,7 @@ function printRatio({ value }: Result): string {
   return value === undefined ? 'none' : printNumber(value, 2);
 }
 
-/** `71 % of max, 84 kg a rep · reps: 20 below 60 %, 45 at 70-79 % · without Push-up`. */
+/** `71 % of max, 84 kg a rep · reps: 20 below 60 %, 45 at 70-79 % · without Push-up (no max)`. */
 function describeIntensity(
   works: SessionWorks,
   { sessions }: WeekWork,
@@ -186,8 +186,25 @@ function listFirst(texts: readonly string[], most = NAMED): string {
   return [...texts.slice(0, most), ...(rest > 0 ? [`${rest} more`] : [])].join(', ');
 }
 
-/** `without Push-up, Band Row`: each name once, the reasons stand with the numbers. */
+/** `without Push-up, Band Row (no max)`: names by reason; the reasons in full stand with the numbers. */
 function printWithout(omitted: readonly Omission[]): string | undefined {
-  const names = [...new Set(omitted.map(({ what }) => what))];
-  return names.length > 0 ? `without ${listFirst(names, 3)}` : undefined;
+  const byReason = new Map<string, Set<string>>();
+  for (const { what, why } of omitted) {
+    const reason = SHORT_REASONS.find(([start]) => why.startsWith(start))?.[1] ?? why;
+    byReason.set(reason, (byReason.get(reason) ?? new Set()).add(what));
+  }
+  const texts = [...byReason].map(([reason, names]) => `${listFirst([...names], 3)} (${reason})`);
+  return texts.length > 0 ? `without ${texts.join(', ')}` : undefined;
 }
+
+/** How a reason begins, and what fits a line of it. */
+const SHORT_REASONS: readonly (readonly [start: string, short: string])[] = [
+  ['no max known', 'no max'],
+  ['of its max only a lower bound', 'max a lower bound only'],
+  ['no one load', 'no load in kilograms'],
+  ['no published share', 'no share of body mass'],
+  ['no weigh-in', 'no weigh-in'],
+  ['no definition', 'not defined'],
+  ['its definition names no muscles', 'no muscles given'],
+  ['its definition names no pattern', 'no pattern given'],
+];

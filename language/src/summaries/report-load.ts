@@ -26,8 +26,10 @@ import {
   judgeChange,
 } from '../measures/trend.ts';
 import { computeWeekAdherence } from '../measures/week-adherence.ts';
+import { compareSlot } from '../plans/done-work.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printNumber, printRange, printSigned } from '../units/number.ts';
+import { computeDoneTotals, listDoneResults, printDoneTotals } from './done-totals.ts';
 import type { LensOptions } from './lens.ts';
 import { explainNumber, type ReportFact, type ReportNumber } from './report-fact.ts';
 import { count, joinFacts } from './words.ts';
@@ -55,7 +57,7 @@ export function describeLoad(
       CIRCUITS_NAMED,
     ),
     describeTotals(works, athlete, untilDay, unit),
-    describePlan(works, athlete, startDay, untilDay),
+    describePlan(works, athlete, startDay, untilDay, unit, options),
   ];
   return facts.filter((fact) => fact !== undefined && fact.numbers.length > 0) as ReportFact[];
 }
@@ -214,29 +216,36 @@ function printChange({ value, remark }: Result, error: Result | undefined, unit:
   return `${printSigned(fromGrams(value! * 1000, unit), 1)} ${unit}${verdict}`;
 }
 
-/** `92 % of the planned sets · Dip none of 3 sets`. */
+/** `92 % of the planned sets, 110 of 120 reps, 4 810 of 5 020 kg, loads 2 % under the plan · Dip none of 3 sets`. */
 function describePlan(
   works: SessionWorks,
   athlete: string,
   startDay: number,
   untilDay: number,
+  unit: MassUnit,
+  { formula }: LensOptions,
 ): ReportFact | undefined {
   const week = computeWeekAdherence(works, athlete, startDay, untilDay);
   if (!week || week.result.value === undefined) return undefined;
-  const { result, days } = week;
+  const { result, days, slots } = week;
   const swaps = days.flatMap(({ adherence }) =>
     adherence.swapped.map(({ planned, done }) => `${done} for ${planned}`),
   );
   const added = days.flatMap(({ adherence }) => adherence.added.map(({ name }) => name));
   const lead = result.bound === 'at least' ? 'at least ' : '';
+  const totals = computeDoneTotals(
+    slots.flatMap((slot) => compareSlot(works, slot, { athlete, day: startDay, formula })),
+  );
   return {
     of: 'plan',
     text: joinFacts([
-      `${lead}${printNumber(result.value!)} % of the planned sets`,
+      [`${lead}${printNumber(result.value!)} % of the planned sets`, ...printDoneTotals(totals, unit)].join(
+        ', ',
+      ),
       result.omitted.map(({ what, why }) => `${what} ${why}`).join(', '),
       swaps.length > 0 ? swaps.join(', ') : undefined,
       added.length > 0 ? `added ${added.join(', ')}` : undefined,
     ]),
-    numbers: [explainNumber(result)],
+    numbers: [result, ...listDoneResults(totals)].map((each) => explainNumber(each)),
   };
 }

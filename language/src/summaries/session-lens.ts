@@ -1,8 +1,9 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
+import { OTHER_WEIGH_IN, toChangeResult } from '../measures/change-result.ts';
 import { computeSessionDensity } from '../measures/density.ts';
 import { splitByExercise } from '../measures/exercise-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
-import { type Result, toResult } from '../measures/result.ts';
+import { type Input, type Result, toResult } from '../measures/result.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import {
   compareWeeks,
@@ -119,6 +120,13 @@ function describeGroup(
   };
 }
 
+/** Metres that are never added, so each is said by itself. */
+const DISTANCES: readonly { readonly of: string; readonly sumOf: (work: Work) => number }[] = [
+  { of: ' carried', sumOf: ({ carriedMetres }) => carriedMetres },
+  { of: ' on machines', sumOf: ({ machineMetres }) => machineMetres },
+  { of: '', sumOf: ({ metres }) => metres },
+];
+
 /** The main sum of some work: kilograms, else what else there is. */
 export function printSum(work: Work, unit: MassUnit): string | undefined {
   const lead = work.atLeast ? 'at least ' : '';
@@ -127,7 +135,10 @@ export function printSum(work: Work, unit: MassUnit): string | undefined {
   if (work.carried > 0) return `${lead}${printNumber(work.carried / 1000)} kg·m`;
   if (work.reps > 0) return `${lead}${count(work.reps, 'rep')}`;
   if (work.contacts > 0) return `${lead}${count(work.contacts, 'contact')}`;
-  if (work.metres > 0) return `${lead}${printNumber(work.metres)} m`;
+  const distances = DISTANCES.flatMap(({ of, sumOf }) =>
+    sumOf(work) > 0 ? [`${lead}${printNumber(sumOf(work))} m${of}`] : [],
+  );
+  if (distances.length > 0) return distances.join(', ');
   if (work.calories > 0) return `${lead}${printNumber(work.calories)} cal`;
   return work.seconds > 0 ? `${lead}${printMinutes(work.seconds)}` : undefined;
 }
@@ -216,23 +227,25 @@ function printMarks({ marks }: WeekWork): string {
   return marks.length > 0 ? ` (${marks.join(', ')})` : '';
 }
 
-export function toWeekResult(week: WeekWork, change: WeekChange): Result {
-  return toResult({
-    value: change.percent,
-    unit: '%',
-    method: 'change',
-    inputs: [
-      {
-        label: `week ${week.week.week}${change.soFar ? ' so far' : ''}`,
-        value: volumeOf(week.total),
-        unit: 'kg',
-      },
-      {
-        label: `week ${change.before.week.week}${change.soFar ? ' to the same weekday' : ''}`,
-        value: volumeOf(change.before.total),
-        unit: 'kg',
-      },
-    ],
-    omitted: [...week.total.omitted, ...change.before.total.omitted],
+export function toWeekResult(week: WeekWork, { before, percent, atLeast, soFar }: WeekChange): Result {
+  const toInput = (of: WeekWork, part: string): Input => ({
+    label: `week ${of.week.week}${soFar ? part : ''}`,
+    value: volumeOf(of.total),
+    unit: 'kg',
+    by: 'iso-week',
   });
+  return toChangeResult({
+    percent,
+    atLeast,
+    inputs: [toInput(week, ' so far'), toInput(before, ' to the same weekday')],
+    omitted: [week.total.omitted, before.total.omitted, isWeighedAnew(week, before) ? [OTHER_WEIGH_IN] : []],
+  });
+}
+
+/** Whether the body's share is in both weeks and the athlete weighs something else by now. */
+function isWeighedAnew(...weeks: readonly [WeekWork, WeekWork]): boolean {
+  const [now, then] = weeks.map(({ sessions }) =>
+    sessions.filter(({ total }) => total.body > 0).map(({ bodyMass }) => bodyMass?.grams),
+  );
+  return now!.length > 0 && then!.length > 0 && new Set([...now!, ...then!]).size > 1;
 }

@@ -27,6 +27,9 @@ const BLOCK =
   /^(?:[a-z]\s+)?(?:straight|circuit|superset|giant\s+set|every|amrap|for\s+time|intervals|warm-?up|cool-?down)(?![\p{L}\p{M}-])/iu;
 /** A date, in whichever form. `8/8` may be a date too, but only behind a word that is nearly a header's. */
 const DATE_LIKE = /^(?:\d{4}-\d|\d{1,2}([./])\d{1,2}\1\d{2})/;
+/** `Nov 24`, `Monday 24 Nov`: a day in words, as far as digits stand in it. */
+const WORD_DATE_LIKE =
+  /^(?:on\s+)?(?:(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+(?:\d|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?\s*\d)|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?\s*\d)/i;
 const DAY_MONTH_LIKE = /^\d{1,2}[./]\d{1,2}(?![\d./])/;
 
 /**
@@ -69,7 +72,8 @@ function recogniseHeader(line: string, context: LineContext): LineKind | undefin
 
 /** A date, or nothing yet; with the date forgotten, an athlete or a place. `Session Finisher` is a movement. */
 function mayFollowSession(word: string, content: string): boolean {
-  if (content === '' || /^\d/.test(content)) return true;
+  if (content === '' || /^\d/.test(content) || WORD_DATE_LIKE.test(content)) return true;
+  if (word === 'session' && /^(?:on\s+)?(?:today|tonight|yesterday|tomorrow)\b/i.test(content)) return true;
   return word === 'session' && (isName(content) || /^at\s/.test(content));
 }
 

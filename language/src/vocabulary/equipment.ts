@@ -10,6 +10,8 @@ export interface Equipment {
   readonly implement: Implement;
   /** Too common or too easily replaced to be worth a warning where a place does not list it. */
   readonly alwaysThere?: true;
+  /** Counts metres or calories by itself: they mean something on such a machine alone. */
+  readonly metered?: true;
 }
 
 type Row = readonly [name: string, ...also: string[]];
@@ -80,6 +82,8 @@ export const EQUIPMENT: readonly Equipment[] = [
     ['foam roller', 'roller'],
     ['jump rope', 'skipping rope'],
     ['battle ropes', 'battle rope'],
+  ]),
+  ...withImplement('none', [
     ['rower', 'rowing machine', 'rowing ergometer'],
     ['ski ergometer', 'ski machine'],
     ['air bike', 'fan bike'],
@@ -87,7 +91,7 @@ export const EQUIPMENT: readonly Equipment[] = [
     ['treadmill', 'treadmills'],
     ['elliptical trainer', 'elliptical', 'cross trainer'],
     ['stair climber', 'stair machine'],
-  ]),
+  ]).map((machine): Equipment => ({ ...machine, metered: true })),
   { name: 'mat', also: ['mats', 'exercise mat'], implement: 'none', alwaysThere: true },
   { name: 'floor', also: ['floor space'], implement: 'none', alwaysThere: true },
   { name: 'wall', also: ['walls'], implement: 'none', alwaysThere: true },

@@ -1,4 +1,6 @@
 import type { Edit } from '@plimsoll/language/model/source';
+import { findEntry } from '@plimsoll/language/practice/mentions';
+import { findLineSlip } from '@plimsoll/language/reading/line-slips/find-line-slip';
 import { findComment } from '@plimsoll/language/syntax/scanned-token';
 import {
   type CodeAction,
@@ -27,11 +29,28 @@ export function provideCodeActions(
 
 function listFixes(context: FeatureContext, uri: string, found: FileProblem): CodeAction[] {
   const { entryLine, problem } = found;
-  const fixes = problem.fixes ?? [];
+  const text = context.practice.file(uri)?.lines[entryLine + problem.span.line] ?? '';
+  const fixes = isWithinSlip(context, uri, found, text) ? [] : (problem.fixes ?? []);
   return fixes.map(({ title, edits }) => ({
     ...toAction(context, uri, found, title, toTextEdits(entryLine, edits)),
     ...(fixes.length === 1 && { isPreferred: true }),
   }));
+}
+
+/** Whether another problem stands on a line that is read as it is meant: that line is corrected first. */
+function isWithinSlip(
+  { practice }: FeatureContext,
+  uri: string,
+  { entryLine, problem }: FileProblem,
+  text: string,
+): boolean {
+  const placed = findEntry(practice.file(uri)!.model, entryLine);
+  const slip = placed && findLineSlip(text, placed.entry.kind, problem.span.line);
+  if (slip?.meant === undefined) return false;
+  return (
+    !placed!.entry.problems.includes(problem) &&
+    placed!.entry.problems.some(({ message }) => message === slip.message)
+  );
 }
 
 /** An error leaves something out of the numbers, so it is not one to be silenced. */

@@ -1,6 +1,6 @@
 import { describeLens, listLensPlaces } from '@plimsoll/language/summaries/file-lenses';
 import type { Lens, LensPlace } from '@plimsoll/language/summaries/lens';
-import type { CodeLens } from 'vscode-languageserver';
+import type { CodeLens, Command, Range } from 'vscode-languageserver';
 import type { ExplainParams } from '../messages.ts';
 import type { Settings } from '../settings.ts';
 import { type FeatureContext, toLensOptions } from './context.ts';
@@ -21,8 +21,9 @@ const numbered: string[] = [];
 const numbers = new Map<string, number>();
 
 /**
- * The lenses over a file's sessions, plans, blocks and lines, still without their words: those are worked out for the
- * ones in sight alone, when the editor asks for them. Over a plan also what it costs since the last commit.
+ * The lenses over a file's sessions, plans, blocks and lines. Words that are not known yet are worked out for the ones in
+ * sight alone, when the editor asks for them; those that an edit did not change come at once. Over a plan also what it
+ * costs since the last commit.
  */
 export function provideCodeLenses(context: FeatureContext, uri: string): CodeLens[] {
   const shown = SHOWN[context.settings.lenses];
@@ -31,9 +32,11 @@ export function provideCodeLenses(context: FeatureContext, uri: string): CodeLen
   numbers.set(uri, file);
   const lenses = listLensPlaces(context.works, uri, toLensOptions(context))
     .filter(({ kind }) => shown.includes(kind))
-    .map(({ kind, line, nth }): CodeLens => {
+    .map(({ kind, line, nth, text }): CodeLens => {
       const start = { line, character: 0 };
-      return { range: { start, end: start }, data: [file, kind, nth] satisfies LensData };
+      const range = { start, end: start };
+      if (text !== undefined) return { range, command: toCommand(context, uri, range, kind, text) };
+      return { range, data: [file, kind, nth] satisfies LensData };
     });
   // First, for a narrow window cuts off what stands behind.
   return [...provideRevisionLenses(context, uri), ...lenses];
@@ -55,6 +58,16 @@ export function resolveCodeLens(context: FeatureContext, lens: CodeLens): CodeLe
   const [, kind, nth] = lens.data as LensData;
   const place: LensPlace = { kind, line: range.start.line, nth };
   const title = describeLens(context.works, uri, place, toLensOptions(context))?.text ?? '';
-  const params: ExplainParams = { uri: context.workspace.toClientUri(uri), range, id: kind };
-  return { range, command: { title, command: 'plimsoll.explain', arguments: [params] } };
+  return { range, command: toCommand(context, uri, range, kind, title) };
+}
+
+function toCommand(
+  { workspace }: FeatureContext,
+  uri: string,
+  range: Range,
+  id: Lens['kind'],
+  title: string,
+): Command {
+  const params: ExplainParams = { uri: workspace.toClientUri(uri), range, id };
+  return { title, command: 'plimsoll.explain', arguments: [params] };
 }

@@ -101,6 +101,109 @@ describe('a step', () => {
     expect(checkLine('Push-up: 8, +1 rep each round to 10', { block: 'B circuit, 3 rounds' })).toEqual([]);
   });
 
+  test.each<[string, string, string[]]>([
+    ['B circuit, 3 rounds, +1 round each week to 5', 'Push-up: 8', []],
+    [
+      'B circuit, 3 rounds, +1 round each week to 12',
+      'Push-up: 8',
+      ['+1 round each week to 12 is never reached: in 6 weeks there are 5 steps [plan-ceiling]'],
+    ],
+    [
+      'B circuit, 3 rounds, +1 round each week to 3',
+      'Push-up: 8',
+      ['+1 round each week to 3 can never be taken: the block begins there already or past it [plan-step]'],
+    ],
+    [
+      'B circuit, 3 rounds, +1 round',
+      'Push-up: 8',
+      ['+1 round can never be taken: it does not say how often, such as each week [plan-step]'],
+    ],
+    [
+      'B circuit, 3 rounds, +1 round each round',
+      'Push-up: 8',
+      [
+        '+1 round each round can never be taken: the rounds of one day are as many as they are: write each week or each session [plan-step]',
+      ],
+    ],
+    [
+      'C amrap 8:00, +1 round each week',
+      'Push-up: 8',
+      ['+1 round each week can never be taken: its block has no rounds [plan-step]'],
+    ],
+    [
+      'B circuit, 3 rounds, +1 round each week to 5 kg',
+      'Push-up: 8',
+      ['+1 round each week to 5 kg can never be taken: what it goes to is in another unit [plan-step]'],
+    ],
+    [
+      'B circuit, 3 rounds, +1 round each cycle',
+      'Push-up: 8',
+      ['+1 round each cycle can never be taken: no line of the plan has cells that begin again [plan-step]'],
+    ],
+    [
+      'B circuit, 3 rounds',
+      'Push-up: 8, +1 round each week',
+      [
+        "+1 round each week can never be taken: rounds are the block's: write the step in its header, behind its rounds [plan-step]",
+      ],
+    ],
+    [
+      'B circuit, 3 rounds, +1 rep each week',
+      'Push-up: 8',
+      [
+        "A block's header has steps of rounds alone, such as +1 round each week: write +1 rep each week behind the sets of a line [unknown-item]",
+      ],
+    ],
+    [
+      'B circuit, 3 rounds, +1 round each week, +2 rounds each week',
+      'Push-up: 8',
+      ['a step of rounds stands here twice: the last one counts [repeated-property]'],
+    ],
+  ])('on rounds: %s', (block, line, expected) => {
+    expect(checkLine(line, { block })).toEqual(expected);
+  });
+
+  test.each<[string, string[]]>([
+    ['rest 2:00, rest -15 s each week to 1:15', []],
+    [
+      'rest 2:00, rest -15 s each week to 0:30',
+      ['rest -15 s each week to 30 s is never reached: in 6 weeks there are 5 steps [plan-ceiling]'],
+    ],
+    [
+      'rest 1:00, rest -15 s each week to 1:15',
+      [
+        'rest -15 s each week to 1:15 can never be taken: the line begins there already or past it [plan-step]',
+      ],
+    ],
+    [
+      'rest 1:00, rest -15 s each week to 75 kg',
+      ['rest -15 s each week to 75 kg can never be taken: what it goes to is in another unit [plan-step]'],
+    ],
+    [
+      'rest 1:00, rest -15 s each week, rest +5 s each week',
+      ['rest -15 s each week goes against another step of this line: keep one of the two [plan-step]'],
+    ],
+    // The longer end of a range comes down to the bound, the shorter stays.
+    ['rest 1:00-2:00, rest -15 s each week to 1:15', []],
+  ])('on a rest: %s', (modifiers, expected) => {
+    expect(checkLine(`Push-up: 8, ${modifiers}`)).toEqual(expected);
+  });
+
+  test('on a rest of the block, both ways', () => {
+    const text = lines(
+      'plan Brass Almanac',
+      '  weeks 6',
+      '  day 1',
+      '    B circuit, 3 rounds, rest 2:00',
+      '      Push-up: 8',
+      '      rest -15 s each week',
+      '      rest +5 s each week',
+    );
+    expect(check(text)).toEqual([
+      'log.plim:6:7 rest -15 s each week goes against another step of this block: keep one of the two [plan-step]',
+    ]);
+  });
+
   test('on a rest that nobody wrote', () => {
     const wrong = (where: string) =>
       `rest -5 s each week can never be taken: ${where}, such as rest 1:30 [plan-step]`;

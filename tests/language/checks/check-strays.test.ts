@@ -50,7 +50,7 @@ test.each<[title: string, files: Files, problems: string[]]>([
   ],
   [
     'a session whose date is none',
-    lines('session 2026-11-17', '', 'session Nov 24 2026'),
+    lines('session 2026-11-17', '', 'session next week'),
     [
       'log.plim:3:1 No session begins here, so the lines below count to the entry above: write its date first, such as session 2026-11-17 [stray-line]',
     ],

@@ -82,6 +82,10 @@ describe('the value alone', () => {
     ['a rate', toResult({ value: 337.26, unit: 'kg/min', method: 'work-density' }), '337.3 kg/min'],
     ['seconds', toResult({ value: 547.4, unit: 's', method: 'work-density' }), '547 s'],
     ['a zero', toResult({ value: 0, unit: 'kg', method: 'volume-load' }), '0 kg'],
+    ['one of what is counted', toResult({ value: 1, unit: 'reps', method: 'reps' }), '1 rep'],
+    ['nothing of what is counted', toResult({ value: 0, unit: 'sets', method: 'sets' }), '0 sets'],
+    ['one of what is measured', toResult({ value: 1, unit: 's', method: 'seconds' }), '1 s'],
+    ['one contact of the body', toResult({ value: 1, unit: 'contacts', method: 'contacts' }), '1 contact'],
   ])('%s', (_name, result, expected) => {
     expect(printResult(result)).toBe(expected);
   });

@@ -183,8 +183,13 @@ describe('the numbers explain themselves', () => {
     expect(zones[3]).toMatchObject({
       method: 'intensity-zones',
       unit: 'reps',
-      inputs: [{ label: 'reps with a share of a max', value: 10, unit: 'reps' }],
+      inputs: [
+        { label: 'Bar Press', value: 10, unit: 'reps' },
+        { label: 'reps with a share of a max', value: 10, unit: 'reps' },
+      ],
     });
+    // Nothing of it was in another zone.
+    expect(zones[4]!.inputs).toEqual([{ label: 'reps with a share of a max', value: 10, unit: 'reps' }]);
   });
 
   test('only reps count: no seconds, none not made', () => {

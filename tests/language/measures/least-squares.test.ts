@@ -34,6 +34,12 @@ describe('NIST StRD Norris, certified values', () => {
     expectNear(actual, certified, 1e-11);
   });
 
+  test('the regression sum of squares, by the slope over the spread of x', () => {
+    const mean = NORRIS.reduce((sum, { x }) => sum + x, 0) / NORRIS.length;
+    const spread = NORRIS.reduce((sum, { x }) => sum + (x - mean) ** 2, 0);
+    expectNear(fit.slope ** 2 * spread, 4_255_954.13232369, 1e-12);
+  });
+
   test('computed: the 95 % interval of the slope', () => {
     expect(fit.errors!.low).toBeCloseTo(1.001243366, 9);
     expect(fit.errors!.high).toBeCloseTo(1.00299027, 9);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  findHangable,
   findLoadable,
   findNearestWeight,
   findPlatesPerSide,
@@ -198,6 +199,29 @@ describe('pounds', () => {
     expect(findLoadable(bar - 1, grams, POUND_ROUNDING_GRAMS)!.fit).toBe('exact');
     expect(findLoadable(bar - 21, grams, POUND_ROUNDING_GRAMS)!.fit).toBe('under the lightest');
   });
+});
+
+test('what hangs without a bar, against brute force over every choice of plates', () => {
+  const plate = fc.record({ weight: fc.integer({ min: 1, max: 25 }), count: fc.integer({ min: 0, max: 3 }) });
+  fc.assert(
+    fc.property(fc.array(plate, { maxLength: 4 }), fc.integer({ min: 0, max: 200 }), (plates, target) => {
+      const found = findHangable(target, plates);
+      let sums = new Set([0]);
+      for (const { weight, count } of plates)
+        for (let each = 0; each < count; each++)
+          sums = new Set([...sums, ...[...sums].map((one) => one + weight)]);
+      if (sums.size === 1) {
+        expect(found).toBeUndefined();
+        return;
+      }
+      const sorted = [...sums].sort((one, other) => one - other);
+      const distance = Math.min(...sorted.map((total) => Math.abs(total - target)));
+      expect(found!.below).toBe(sorted.findLast((total) => total <= target));
+      expect(found!.above).toBe(sorted.find((total) => total >= target));
+      expect(found!.nearest).toBe(sorted.findLast((total) => Math.abs(total - target) === distance));
+    }),
+    { numRuns: 500 },
+  );
 });
 
 describe('against brute force over every choice of plates', () => {

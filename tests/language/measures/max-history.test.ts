@@ -52,7 +52,14 @@ describe('maxes that were proven', () => {
       session('2026-02-10', 'test Bar Press: 1 @ 95 kg, 1 @ 103 kg, 1 @ 103 kg'),
     );
     expect(proven.get('bar press')!.map(({ result }) => result)).toEqual([
-      { value: 100, unit: 'kg', bound: 'exact', method: 'stated-max', inputs: [], omitted: [] },
+      {
+        value: 100,
+        unit: 'kg',
+        bound: 'exact',
+        method: 'stated-max',
+        inputs: [{ label: 'stated on 2026-01-05', value: 100, unit: 'kg' }],
+        omitted: [],
+      },
       {
         value: 102,
         unit: 'kg',

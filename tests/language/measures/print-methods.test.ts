@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { findMethod, METHODS, type MethodId } from '../../../language/src/measures/methods.ts';
+import { CONVENTIONS, findMethod, METHODS, type MethodId } from '../../../language/src/measures/methods.ts';
 import { groupMethods, printMethods } from '../../../language/src/measures/print-methods.ts';
 
 const page = printMethods();
@@ -22,6 +22,15 @@ test.each(Object.keys(METHODS) as MethodId[])('%s has its title, formula, source
   expect(section).toContain(`- Source: ${source}\n`);
   expect(section.includes('- Note: ')).toBe(note !== undefined);
   if (note) expect(section).toContain(`- Note: ${note}\n`);
+});
+
+test.each(CONVENTIONS)('$title stands behind them', ({ title, formula, source, note }) => {
+  const plain = page.replace(/\\([^\w\s])/g, '$1');
+  const section = plain
+    .split('## What all of them rest on')[1]!
+    .split('### ')
+    .find((text) => text.startsWith(title))!;
+  expect(section).toContain(`- Formula: ${formula}\n- Source: ${source}\n- Note: ${note}\n`);
 });
 
 test('signs of a formula mark nothing up', () => {

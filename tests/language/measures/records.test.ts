@@ -154,6 +154,17 @@ describe('records of a session', () => {
     ]).toEqual(expected);
   });
 
+  // 90 x 32/30 = 96 before; then 3 @ 95 kg by formula gives 104.5, but 100 kg failed: the max is somewhere under it.
+  test('is no estimate that a failed load holds', () => {
+    const log =
+      session(FIRST, 'Bar Press: 2 @ 90 kg rpe 10') +
+      session(LATER, 'Bar Press: 3 @ 95 kg rpe 10, 0 of 1 @ 100 kg');
+    const { works, sessions } = readWorks(DEFINITIONS, log);
+    const { sets, maxes } = findRecordsOf(works, sessions[1]!);
+    expect(maxes).toEqual([]);
+    expect(sets.map(({ reps, result }) => `${reps} @ ${result.value}`)).toEqual(['3 @ 95']);
+  });
+
   test('says what it beat', () => {
     const log = session(FIRST, 'Bar Press: 5 @ 80 kg') + session(LATER, 'Bar Press: 5 @ 82.5 kg');
     const { works, sessions } = readWorks(DEFINITIONS, log);
@@ -161,6 +172,13 @@ describe('records of a session', () => {
       { label: 'set 1: reps a side', value: 5, unit: 'reps' },
       { label: 'best before, 5 reps', value: 80, unit: 'kg' },
     ]);
+    const singles = session(FIRST, 'Bar Press: 1 @ 90 kg') + session(LATER, 'Bar Press: 1 @ 95 kg');
+    const read = readWorks(DEFINITIONS, singles);
+    expect(findRecordsOf(read.works, read.sessions[1]!).sets[0]!.result.inputs[1]).toEqual({
+      label: 'best before, 1 rep',
+      value: 90,
+      unit: 'kg',
+    });
   });
 
   test('follows what is typed', () => {

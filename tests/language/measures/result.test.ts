@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { toResult, weakestBound } from '../../../language/src/measures/result.ts';
+import { mergeOmissions, toResult, weakestBound } from '../../../language/src/measures/result.ts';
 
 test('an exact value with nothing left out is the usual case', () => {
   expect(toResult({ value: 1560, unit: 'kg', method: 'volume-load' })).toEqual({
@@ -29,12 +29,21 @@ test('what is given stands', () => {
 test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, undefined])(
   '%d is no value',
   (value) => {
-    expect(toResult({ value, unit: 'kg', method: 'volume-load' }).value).toBeUndefined();
+    const result = toResult({ value, unit: 'kg', method: 'volume-load', bound: 'at least' });
+    expect(result.value).toBeUndefined();
+    // What is not there is neither exact nor a bound.
+    expect(result.bound).toBe('none');
   },
 );
 
 test('zero is a value', () => {
   expect(toResult({ value: 0, unit: 'kg', method: 'volume-load' }).value).toBe(0);
+});
+
+test('what was left out of several numbers is named once', () => {
+  const [dip, plank] = ['Dip', 'Plank'].map((what) => ({ what, why: 'no load written' }));
+  expect(mergeOmissions([dip!], [plank!, dip!], [])).toEqual([dip, plank]);
+  expect(mergeOmissions([dip!], [{ what: 'Dip', why: 'a set not recorded' }])).toHaveLength(2);
 });
 
 test.each([

@@ -39,6 +39,9 @@ exercise Hip Opener
   work mobility
 exercise Loft Rower
   work conditioning
+  needs rower
+exercise Loft Run
+  work conditioning
 exercise Stack Press
   needs cable
 exercise Bar Press
@@ -73,6 +76,8 @@ function printWork(work: Work): string {
     work.carried > 0 ? `${printNumber(work.carried / 1000, 2)} kg·m` : '',
     work.seconds > 0 ? `${work.seconds} s` : '',
     work.contacts > 0 ? `${work.contacts} contacts` : '',
+    work.carriedMetres > 0 ? `${printNumber(work.carriedMetres, 2)} m carried` : '',
+    work.machineMetres > 0 ? `${printNumber(work.machineMetres, 2)} m on machines` : '',
     work.metres > 0 ? `${printNumber(work.metres, 2)} m` : '',
     work.calories > 0 ? `${work.calories} cal` : '',
     work.atLeast ? 'at least' : '',
@@ -198,13 +203,18 @@ describe('no kilograms', () => {
 
 describe('sums of their own', () => {
   test.each([
-    ['carries in kilogram-metres', 'Loft Carry: 40 m @ 2x32 kg', '1 sets, 2 560 kg·m, 40 m'],
-    ['carries of each side', 'Loft Carry: 30 m/side @ 24 kg', '1 sets, 1 440 kg·m, 60 m'],
+    ['carries in kilogram-metres', 'Loft Carry: 40 m @ 2x32 kg', '1 sets, 2 560 kg·m, 40 m carried'],
+    ['carries of each side', 'Loft Carry: 30 m/side @ 24 kg', '1 sets, 1 440 kg·m, 60 m carried'],
     ['holds in seconds', 'Long Hold: 3x30 s/side', '3 sets, 180 s'],
     ['jumps in contacts', 'Side Hop: 3x6/side', '3 sets, 36 contacts'],
-    ['a machine in metres', 'Loft Rower: 500 m in 1:52', '1 sets, 500 m'],
+    ['a machine in metres', 'Loft Rower: 500 m in 1:52', '1 sets, 500 m on machines'],
+    [
+      'metres of a carry, of a machine and of a run, never added',
+      'Loft Carry: 40 m\n  Loft Rower: 500 m\n  Loft Run: 2 km',
+      '3 sets, 40 m carried, 500 m on machines, 2 000 m',
+    ],
     ['a machine in calories', 'Loft Rower: 15 cal', '1 sets, 15 cal'],
-    ['yards in metres', 'Loft Carry: 20 yd @ 24 kg', '1 sets, 438.91 kg·m, 18.29 m'],
+    ['yards in metres', 'Loft Carry: 20 yd @ 24 kg', '1 sets, 438.91 kg·m, 18.29 m carried'],
   ])('%s', (_name, line, expected) => {
     expect(sumsOf(`  ${line}`).text).toBe(expected);
   });
@@ -288,6 +298,17 @@ describe('hard sets', () => {
     ['below the scale of reserve', '  Bar Press: 3x5 @ 80 kg rpe 5', 0],
     ['unrated strength work', '  Bar Press: 3x5 @ 80 kg', 3],
     ['unrated in a circuit', '  circuit, 2 rounds\n    Press Up: 10', 2],
+    ['unrated in a superset', '  superset, 2 rounds\n    Press Up: 10\n    Bar Press: 5 @ 40 kg', 4],
+    ['unrated in a giant set', '  giant set, 2 rounds\n    Press Up: 10\n    Bar Press: 5 @ 40 kg', 4],
+    ['unrated for time', '  for time, 2 rounds\n    Press Up: 10\n    done in 5:00', 0],
+    ['unrated every minute', '  every 1:00 for 3:00\n    Press Up: 10', 0],
+    ['rated every minute', '  every 1:00 for 3:00\n    Press Up: 10 rir 2', 3],
+    ['unrated intervals', '  intervals 3 x 0:30 on 0:30 off\n    Press Up: 10', 0],
+    ['jumps', '  Side Hop: 3x5', 0],
+    ['rated jumps', '  Side Hop: 3x5 rpe 9', 3],
+    ['mobility', '  Hip Opener: 3x8', 0],
+    ['a machine', '  Loft Rower: 3x15 cal', 0],
+    ['at the cut', '  Bar Press: 5 @ 80 kg rir 4, 5 @ 80 kg rpe 6', 2],
     ['unrated in an amrap', '  amrap 10:00\n    Press Up: 10\n    done 2 rounds', 0],
     ['rated in an amrap', '  amrap 10:00\n    Press Up: 10 rpe 9\n    done 2 rounds', 2],
     ['a hold', '  Long Hold: 3x30 s', 0],
@@ -404,6 +425,40 @@ test('a session that only moved in its file keeps what was computed of it', () =
   works.practice.setFile('b.plim', '\n\nsession 2026-02-02 Ptolemy Grubb\n  Bar Press: 5 @ 80 kg\n');
   expect(before).toHaveLength(1);
   expect(read()).toBe(before);
+});
+
+describe('the lines of one movement alone', () => {
+  const LOG =
+    'session 2026-02-02 Ptolemy Grubb\n  A circuit, 2 rounds\n    Bar Press: 5 @ 80 kg\n    Press: 3 @ 60 kg\n';
+  const open = (definitions = '') => {
+    const { works } = sumsOf(LOG);
+    works.practice.setFile('more.plim', definitions);
+    const record = works.practice.sessionsOf('ptolemy grubb').at(-1)!;
+    return { works, record, externalOf: (key: string) => works.ofMovement(record, key).total.external };
+  };
+
+  test('are summed without the others', () => {
+    const { externalOf } = open();
+    expect([externalOf('bar press'), externalOf('press'), externalOf('squat')]).toEqual([
+      800_000, 360_000, 0,
+    ]);
+  });
+
+  test('keep their sums when another movement is defined anew, and not when theirs is', () => {
+    const { works, record } = open();
+    const before = works.ofMovement(record, 'bar press').blocks;
+    const pressBefore = works.ofMovement(record, 'press').blocks;
+    works.practice.setFile('more.plim', 'exercise Press\n  bodyweight 40%\n');
+    expect(works.ofMovement(record, 'bar press').blocks).toBe(before);
+    expect(works.ofMovement(record, 'press').blocks).not.toBe(pressBefore);
+  });
+
+  test('are others once a name comes to mean the movement', () => {
+    const { works, externalOf } = open('exercise Bar Press\n  needs barbell\n');
+    expect(externalOf('bar press')).toBe(800_000);
+    works.practice.setFile('more.plim', 'exercise Bar Press\n  needs barbell\n  also Press\n');
+    expect([externalOf('bar press'), externalOf('press')]).toEqual([1_160_000, 0]);
+  });
 });
 
 describe('an athlete on a day', () => {

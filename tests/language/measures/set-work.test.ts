@@ -33,6 +33,7 @@ exercise Hip Opener
   work mobility
 exercise Loft Rower
   work conditioning
+  needs rower
 exercise Stack Press
   needs cable
 exercise Floor Wave
@@ -82,16 +83,27 @@ describe('the sums of one set, each kept apart', () => {
     ['Bar Press: (2+1 rest 20 s)/side @ 100 kg', { ...HARD, reps: 6, weighedReps: 6, external: 600_000 }],
     ['Bar Press: 3 of 5 @ 100 kg', { ...HARD, reps: 3, weighedReps: 3, external: 300_000 }],
     ['Bar Press: 0 of 1 @ 100 kg', HARD],
-    ['Loft Carry: 40 m @ 2x32 kg', { sets: 1, metres: 40, carried: 2_560_000 }],
-    ['Loft Carry: 30 m/side @ 24 kg', { sets: 1, metres: 60, carried: 1_440_000 }],
-    ['Loft Carry: 10 m left 20 m right @ 24 kg left 12 kg right', { sets: 1, metres: 30, carried: 480_000 }],
-    ['Loft Carry: 40 m', { sets: 1, metres: 40 }],
+    ['Loft Carry: 40 m @ 2x32 kg', { sets: 1, carriedMetres: 40, carried: 2_560_000 }],
+    ['Loft Carry: 30 m/side @ 24 kg', { sets: 1, carriedMetres: 60, carried: 1_440_000 }],
+    [
+      'Loft Carry: 10 m left 20 m right @ 24 kg left 12 kg right',
+      { sets: 1, carriedMetres: 30, carried: 480_000 },
+    ],
+    ['Loft Carry: 40 m', { sets: 1, carriedMetres: 40 }],
     ['Long Hold: 30 s/side', { sets: 1, seconds: 60 }],
     ['Side Hop: 6/side', { sets: 1, contacts: 12 }],
     ['Skipping Step: 20', { ...HARD, contacts: 20 }],
     ['Hip Opener: 8', { sets: 1, reps: 8 }],
     ['Loft Rower: 15 cal', { sets: 1, calories: 15 }],
-    ['Loft Rower: 500 m in 1:52', { sets: 1, metres: 500 }],
+    ['Loft Rower: 500 m in 1:52', { sets: 1, machineMetres: 500 }],
+    // Metres of a carry, of a machine and of all else are three sums: the kind of work and what it needs tell them apart.
+    ['Rower: 500 m in 1:52', { sets: 1, machineMetres: 500 }],
+    ['Treadmill Run: 2 km', { sets: 1, machineMetres: 2000 }],
+    ['Sled Push: 20 m @ 60 kg', { sets: 1, carriedMetres: 20, carried: 1_200_000 }],
+    ['Run: 5 km', { sets: 1, metres: 5000 }],
+    ['Swim: 400 m', { sets: 1, metres: 400 }],
+    ['Bar Press: 20 m @ 40 kg', { ...HARD, metres: 20, carried: 800_000 }],
+    ['Nothing Known: 20 m', { ...HARD, metres: 20 }],
     ['Floor Wave: 12', { ...HARD, reps: 12 }],
     ['Bar Press: skipped', {}],
   ])('%s', (line, expected) => {
@@ -140,7 +152,7 @@ describe('what was left out of a set is named, with its reason', () => {
     ],
     [
       'Loft Carry: 40 m @ ?',
-      { sets: 1, metres: 40, atLeast: true, ...omit('Loft Carry', 'a load not recorded') },
+      { sets: 1, carriedMetres: 40, atLeast: true, ...omit('Loft Carry', 'a load not recorded') },
     ],
     // Made none of one: whatever the load was, nothing of it is missing.
     ['Bar Press: 0 of 1', HARD],

@@ -171,7 +171,9 @@ describe('acute to chronic', () => {
     expect(inputs.map(({ label, unit: of }) => `${label}: ${of}`)).toEqual([
       'acute, 7 days: AU/day',
       'chronic, 28 days: AU/day',
-      'history: days',
+      'from 2026-11-02 to 2026-11-29: days',
+      'with load: days',
+      'load of all of them: AU',
     ]);
     expect(inputs[2]!.value).toBe(28);
     expectNear(inputs[0]!.value, 186.651611, 1e-7);
@@ -243,11 +245,24 @@ describe('fitness and fatigue as a shape', () => {
   test('is level once load and fading balance', () => {
     const { result, points } = shapeAfter(Array(420).fill(load(100)), 419);
     expect(result.remark).toMatch(/^level over 7 days/);
-    expect(result.inputs).toEqual([{ label: 'history', value: 420, unit: 'days' }]);
+    expect(result.inputs).toEqual([
+      { label: 'from 2026-11-02 to 2027-12-26', value: 420, unit: 'days' },
+      { label: 'with load', value: 420, unit: 'days' },
+      { label: 'load of all of them', value: 42_000, unit: 'AU' },
+      { label: 'fitness fades to 1/e in', value: 42, unit: 'days' },
+      { label: 'fatigue fades to 1/e in', value: 7, unit: 'days' },
+      { label: 'weight of fitness', value: 1, unit: '' },
+      { label: 'weight of fatigue', value: 2, unit: '' },
+    ]);
     // Steady: 1 / (e^(1/42) - 1) - 2 / (e^(1/7) - 1) = 28.48 days of load; the largest swing.
     expect(points.at(-1)!.level).toBe(10);
     // Never -0: the first day is 0.
     expect(Object.is(points[0]!.level, 0)).toBe(true);
+  });
+
+  test('of the days that went in, rest days are none with load', () => {
+    const { result } = shapeAfter([load(100), undefined, load(50)], 44);
+    expect(result.inputs.slice(0, 3).map(({ value }) => value)).toEqual([45, 2, 150]);
   });
 
   test('from 42 days on', () => {

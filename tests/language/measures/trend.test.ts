@@ -78,6 +78,8 @@ describe('a trend', () => {
   test('names its points', () => {
     expect(computeTrend(weekly([100, 101, 102]), LATER)!.inputs).toEqual([
       { label: 'points from 2026-03-02 to 2026-03-16', value: 3, unit: '' },
+      { label: '2026-03-02', value: 100, unit: 'kg' },
+      { label: '2026-03-16', value: 102, unit: 'kg' },
     ]);
   });
 
@@ -217,7 +219,12 @@ describe('smallest worthwhile change', () => {
   test('is 0.2 of the standard deviation between athletes', () => {
     const result = worthwhile(sessions(singles))!;
     expect(result.value).toBeCloseTo(2.863564, 6);
-    expect(result.inputs).toEqual([{ label: 'athletes', value: 5, unit: '' }]);
+    // Of whom the lowest and the highest are is not said.
+    expect(result.inputs).toEqual([
+      { label: 'athletes', value: 5, unit: '' },
+      { label: 'lowest', value: 95, unit: 'kg' },
+      { label: 'highest', value: 130, unit: 'kg' },
+    ]);
   });
 
   test('takes the last estimate of each up to the day', () => {
@@ -239,10 +246,12 @@ describe('the straight line beside a trend', () => {
     expectNear(line.value, 0.761905);
     expectNear(line.spread!.low, -0.236972);
     expectNear(line.spread!.high, 1.760782);
-    expectNear(line.inputs[1]!.value, 0.408219);
+    expectNear(line.inputs.at(-1)!.value, 0.408219);
     expect(line).toMatchObject({ unit: 'kg/week', method: 'least-squares', bound: 'exact', omitted: [] });
     expect(line.inputs.map(({ label, unit }) => [label, unit])).toEqual([
       ['points', ''],
+      ['2026-03-02', 'kg'],
+      ['2026-04-20', 'kg'],
       ['standard error', 'kg/week'],
     ]);
     expect(line.inputs[0]!.value).toBe(8);
@@ -291,8 +300,15 @@ describe('what a test can tell apart', () => {
     expectNear(error.value, 1.581139);
     expect(error).toMatchObject({ unit: 'kg', method: 'typical-error', bound: 'exact' });
     expect(error.inputs[0]).toEqual({ label: 'retests', value: 5, unit: '' });
-    expect(error.inputs[1]).toMatchObject({ label: 'of the mean', unit: '%' });
-    expectNear(error.inputs[1]!.value, 1.418062);
+    expect(error.inputs.slice(1, 6).map(({ label, value, unit }) => `${label} ${value} ${unit}`)).toEqual([
+      'difference 2.5 kg',
+      'difference 0 kg',
+      'difference -2.5 kg',
+      'difference 2.5 kg',
+      'difference 2.5 kg',
+    ]);
+    expect(error.inputs[6]).toMatchObject({ label: 'of the mean', unit: '%' });
+    expectNear(error.inputs[6]!.value, 1.418062);
     const detectable = computeDetectable(error)!;
     expectNear(detectable.value, 4.382693);
     expect(detectable).toMatchObject({ unit: 'kg', method: 'minimal-detectable-change' });

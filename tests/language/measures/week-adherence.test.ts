@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { computeWeekAdherence } from '../../../language/src/measures/week-adherence.ts';
+import {
+  computePlanWeekAdherence,
+  computeWeekAdherence,
+} from '../../../language/src/measures/week-adherence.ts';
 import { dayOf, practiceOf, printWithOmissions } from './practice-of.ts';
 
 const PLAN = `
@@ -88,6 +91,34 @@ describe('a week against its plan', () => {
     const week = computeWeekAdherence(works, 'Cuthbert Fennel', MONDAY, MONDAY + 6)!;
     expect(week.result.value).toBe(75);
     expect(week.notDone).toEqual([]);
+  });
+
+  test('a day that takes its turn twice in a week is asked for twice', () => {
+    const { works } = practiceOf(
+      `${PLAN.replace('  weeks 4', '  weeks 4\n  days alternate, 3 a week')}${PRESS}${HINGE}${session('2026-04-10', 'week 1 day 1', 'Bar Press: 2x5 @ 70 kg')}`,
+    );
+    // 3 of 4, 6 of 6 and 2 of 4.
+    const week = computeWeekAdherence(works, 'Cuthbert Fennel', MONDAY, MONDAY + 6)!;
+    expect(printWithOmissions(week.result)).toBe('78.6 % [Bar Press: 3 of 4 sets] [Bar Press: 2 of 4 sets]');
+    expect(week.slots.map(({ slot }) => [slot.day.number, slot.nth])).toEqual([
+      [1, undefined],
+      [2, undefined],
+      [1, 1],
+    ]);
+  });
+
+  test('a week of the plan counts all its days, whenever they are done', () => {
+    const { practice, works } = practiceOf(
+      `${PLAN}${PRESS}${session('2026-04-20', 'week 1 day 2', 'Long Hinge: 5x5 @ 80 kg')}`,
+    );
+    const plan = practice.findPlan('Gorse Winter')!;
+    const read = (week: number) => computePlanWeekAdherence(works, 'cuthbert fennel', plan, week);
+    expect(printWithOmissions(read(1)!.result)).toBe(
+      '80 % [Bar Press: 3 of 4 sets] [Long Hinge: 5 of 6 sets]',
+    );
+    expect(read(2)).toBeUndefined();
+    practice.setFile('more.plim', session('2026-04-22', 'week 2 day 1', 'Bar Press: 4x5 @ 70 kg'));
+    expect(printWithOmissions(read(2)!.result)).toBe('40 % [day 2 Hinge: not done yet]');
   });
 
   test('none without a plan', () => {

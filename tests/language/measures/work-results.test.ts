@@ -18,6 +18,8 @@ describe('the sums of some work as numbers that explain themselves', () => {
       seconds: 90,
       contacts: 36,
       metres: 40,
+      carriedMetres: 50,
+      machineMetres: 500,
       calories: 15,
     };
     expect(toWorkResults(work)).toEqual([
@@ -34,6 +36,8 @@ describe('the sums of some work as numbers that explain themselves', () => {
       { ...base, value: 2560, unit: 'kg·m', method: 'load-distance' },
       { ...base, value: 90, unit: 's', method: 'seconds' },
       { ...base, value: 36, unit: 'contacts', method: 'contacts' },
+      { ...base, value: 50, unit: 'm', method: 'carried-metres' },
+      { ...base, value: 500, unit: 'm', method: 'machine-metres' },
       { ...base, value: 40, unit: 'm', method: 'metres' },
       { ...base, value: 15, unit: 'cal', method: 'calories' },
     ]);
@@ -96,6 +100,8 @@ describe('the sums of some work as numbers that explain themselves', () => {
       seconds: 30,
       contacts: 1,
       metres: 2,
+      carriedMetres: 4,
+      machineMetres: 5,
       calories: 3,
       atLeast: true,
       omitted: OMITTED,
@@ -109,6 +115,8 @@ describe('the sums of some work as numbers that explain themselves', () => {
       ['load-distance', 'at least', 1],
       ['seconds', 'at least', 1],
       ['contacts', 'at least', 1],
+      ['carried-metres', 'at least', 1],
+      ['machine-metres', 'at least', 1],
       ['metres', 'at least', 1],
       ['calories', 'at least', 1],
     ]);
@@ -127,7 +135,7 @@ describe('volume', () => {
       method: 'volume-load',
       inputs: [
         { label: 'external load', value: 50, unit: 'kg' },
-        { label: 'share of body mass', value: 380, unit: 'kg' },
+        { label: 'share of body mass', value: 380, unit: 'kg', by: 'body-share' },
         { label: 'body mass', value: 80, unit: 'kg' },
         { label: 'weighed before', value: 3, unit: 'days' },
       ],
@@ -148,5 +156,8 @@ describe('volume', () => {
     expect(text).toContain('**Volume load: at least 430 kg**');
     expect(text).toContain('What went in: external load 50 kg; share of body mass 380 kg');
     expect(text).toContain('Left out: Dip (a set not recorded)');
+    expect(text).toContain(
+      'Rests on: Share of body mass: share × body mass + added load, or - help (Mier CM',
+    );
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { addWork, NO_WORK, volumeOf, type Work } from '../../../language/src/measures/work.ts';
+import { addWork, hasMetres, NO_WORK, volumeOf, type Work } from '../../../language/src/measures/work.ts';
 
 /** Every sum another number, so that none can be taken for another. */
 const SOME: Work = {
@@ -13,6 +13,8 @@ const SOME: Work = {
   seconds: 8,
   contacts: 9,
   metres: 10,
+  carriedMetres: 12,
+  machineMetres: 13,
   calories: 11,
   atLeast: false,
   omitted: [{ what: 'Dip', why: 'a set not recorded' }],
@@ -33,6 +35,8 @@ describe('a sum of work', () => {
       seconds: 16,
       contacts: 18,
       metres: 20,
+      carriedMetres: 24,
+      machineMetres: 26,
       calories: 22,
       atLeast: false,
       omitted: [...SOME.omitted, more, other],
@@ -60,6 +64,11 @@ describe('a sum of work', () => {
     expect(NO_WORK.sets).toBe(0);
     expect(NO_WORK.omitted).toEqual([]);
   });
+});
+
+test.each(['metres', 'carriedMetres', 'machineMetres'] as const)('%s are metres', (sum) => {
+  expect(hasMetres({ ...NO_WORK, [sum]: 1 })).toBe(true);
+  expect(hasMetres({ ...SOME, metres: 0, carriedMetres: 0, machineMetres: 0 })).toBe(false);
 });
 
 test('kilograms are those outside and the share of the body, from whole grams', () => {

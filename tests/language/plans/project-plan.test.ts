@@ -160,9 +160,9 @@ describe('percentages', () => {
   });
 
   test('of the body and what is added, the body taken off again', () => {
-    // 95.6 % of 70 = 66.92, with 20 kg 86.92; 90 % = 78.228, less 66.92 = 11.308 → 11.5 in halves.
+    // 95.6 % of 70 = 66.92, with 20 kg 86.92; 90 % = 78.228, less 66.92 = 11.308: plates of 10 and 1.25.
     const more = `session 2026-10-01 ${ATHLETE}\n  test Pull-up: 1 @ bw+20 kg\n`;
-    expect(projectLine('Pull-up: 3 @ 90%', { weeks: 1, more })).toEqual(['3 @ bw+11.5 kg']);
+    expect(projectLine('Pull-up: 3 @ 90%', { weeks: 1, more })).toEqual(['3 @ bw+11.25 kg']);
   });
 
   test('of a max of each hand', () => {
@@ -266,7 +266,8 @@ describe('steps', () => {
     [
       'each cycle of three cells',
       'Pull-up: 5 @ bw+5 kg | 4 @ bw+5 kg | 3 @ bw+5 kg, +2.5 kg each cycle',
-      ['5 @ bw+5 kg', '4 @ bw+5 kg', '3 @ bw+5 kg', '5 @ bw+4.5 kg', '4 @ bw+7.5 kg', '3 @ bw+7.5 kg'],
+      // 90 % of 5 = 4.5: in the middle of a dumbbell of 4 and a plate of 5, up.
+      ['5 @ bw+5 kg', '4 @ bw+5 kg', '3 @ bw+5 kg', '5 @ bw+5 kg', '4 @ bw+7.5 kg', '3 @ bw+7.5 kg'],
     ],
     [
       'on help, up',

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { roundToPlace, roundUpToPlace } from '../../../language/src/plans/round-to-place.ts';
+import {
+  roundAddedToPlace,
+  roundToPlace,
+  roundUpToPlace,
+} from '../../../language/src/plans/round-to-place.ts';
 import { toGrams } from '../../../language/src/units/mass.ts';
 import { practiceOf } from '../measures/practice-of.ts';
 
@@ -45,6 +49,45 @@ describe('what is loaded for a wanted load', () => {
     [11.3, 'kg', 'Turnip Hoist', 'Metric Cellar', '11.5 kg, usual step'],
   ] as const)('%s %s of %s at %s: %s', (amount, unit, movement, place, expected) => {
     expect(round(amount, unit, movement, place)).toBe(expected);
+  });
+});
+
+describe('what is added to the body', () => {
+  const { practice: places } = practiceOf(`place Odd Plates
+  plates 1x7, 3x3, 1x1.1 kg
+place Hands Alone
+  dumbbells 4-20 by 4 kg
+  kettlebells 6 kg
+place Iron Pounds
+  plates 2x10, 1x5, 1x2.5 lb
+place Bare Cellar
+  has pull-up bar
+`);
+  const add = (amount: number, place: string, way?: 'up' | 'down'): string => {
+    const found = places.findPlace(place)?.entry;
+    const { mass, limit, by } = roundAddedToPlace(toGrams(amount, 'kg'), 'kg', found, way);
+    return [`${mass.written} ${mass.unit}`, limit, by === 'usual step' ? by : undefined]
+      .filter((part) => part !== undefined)
+      .join(', ');
+  };
+  test.each([
+    [1, 'Odd Plates', undefined, '1.1 kg'], // one plate alone
+    [0.5, 'Odd Plates', undefined, '0 kg'],
+    [0.55, 'Odd Plates', undefined, '1.1 kg'], // in the middle, up
+    [8, 'Odd Plates', undefined, '8.1 kg'], // 7 + 1.1
+    [9.2, 'Odd Plates', undefined, '9 kg'], // 3 × 3
+    [9.2, 'Odd Plates', 'up', '10 kg'], // 7 + 3
+    [8.9, 'Odd Plates', 'down', '8.1 kg'],
+    [30, 'Odd Plates', undefined, '17.1 kg, heaviest'],
+    [5.2, 'Hands Alone', undefined, '6 kg'], // 4 is 1.2 off
+    [2, 'Hands Alone', undefined, '4 kg'],
+    [1.9, 'Hands Alone', undefined, '0 kg'],
+    [11, 'Hands Alone', undefined, '12 kg'], // one, not two of them
+    [5.5, 'Iron Pounds', undefined, '12.5 lb'], // 12.13 lb
+    [11.3, 'Bare Cellar', undefined, '11.5 kg, usual step'],
+    [11.3, 'Nowhere', undefined, '11.5 kg, usual step'],
+  ] as const)('%s kg at %s %s: %s', (amount, place, way, expected) => {
+    expect(add(amount, place, way)).toBe(expected);
   });
 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { IsoDate } from '../../../language/src/calendar/iso-date.ts';
+import { fromDayNumber, type IsoDate, toDayNumber } from '../../../language/src/calendar/iso-date.ts';
 import { writeNextSession } from '../../../language/src/plans/next-session.ts';
 import { ATHLETE } from './project-text.ts';
-import { LOG, next, open } from './write-next.ts';
+import { type Case, LOG, next, open } from './write-next.ts';
 
 describe('a stall rule', () => {
   const plan = ['Overhead Press: 3x5 @ 40 kg, +2.5 kg each week, after 2 misses -10%'];
@@ -96,6 +96,93 @@ describe('a stall rule', () => {
         '  > 2 misses in a row (5, 4, 4 @ 85 kg on 2026-11-09): -10%',
       ]);
     });
+  });
+
+  describe('after a fall', () => {
+    const writeAll = (line: string, sets: readonly string[], more: Partial<Case> = {}) =>
+      next({
+        plan: [line],
+        today: fromDayNumber(toDayNumber('2026-11-02') + 7 * sets.length),
+        properties: ['weeks 12'],
+        log: sets.map(
+          (done, index) =>
+            [
+              `${fromDayNumber(toDayNumber('2026-11-02') + 7 * index)} ${index + 1}`,
+              `Back Squat: ${done}`,
+            ] as const,
+        ),
+        ...more,
+      }).slice(1);
+    const percent = 'Back Squat: 3x5 @ 80%, after 2 misses -10%';
+    const missed = ['5, 5, 4 @ 85 kg', '5, 4, 4 @ 85 kg'];
+
+    test('a plan of percentages stays as much lower until a later max is known', () => {
+      // 90 % of 85 = 76.5.
+      expect(writeAll(percent, [...missed, '3x5 @ 77.5 kg'])).toEqual([
+        '  Back Squat: 3x5 @ 77.5 kg',
+        '  > 85 kg in the plan; -10% since the misses up to 2026-11-09',
+      ]);
+      // 80 % of 100.
+      const retested = ['max Back Squat: 100 kg on 2026-11-20'];
+      expect(writeAll(percent, [...missed, '3x5 @ 77.5 kg'], { person: retested })).toEqual([
+        '  Back Squat: 3x5 @ 80 kg',
+      ]);
+    });
+
+    test('or until as much as was missed is made', () => {
+      expect(writeAll(percent, [...missed, '3x5 @ 85 kg'])).toEqual(['  Back Squat: 3x5 @ 85 kg']);
+    });
+
+    test('weekly cells too', () => {
+      // Week 4 is 60 kg again: 54 → 55; week 5 is 65 kg: 58.5 → 57.5 or 60, up.
+      const cells = 'Back Squat: 3x5 @ 60 kg | 3x5 @ 65 kg | 3x5 @ 65 kg, after 2 misses -10%';
+      expect(writeAll(cells, ['3x5 @ 60 kg', '5, 5, 4 @ 65 kg', '5, 4, 4 @ 65 kg', '3x5 @ 55 kg'])).toEqual([
+        '  Back Squat: 3x5 @ 57.5 kg',
+        '  > 65 kg in the plan; -10% since the misses up to 2026-11-16',
+      ]);
+    });
+
+    test('misses are counted anew', () => {
+      const steps = 'Back Squat: 3x5 @ 60 kg, +2.5 kg each week, after 2 misses -10%';
+      const falling = ['5, 5, 4 @ 60 kg', '5, 4, 4 @ 60 kg', '5, 5, 3 @ 55 kg'];
+      // 90 % of 60 = 54 → 55; one miss there.
+      expect(writeAll(steps, falling)).toEqual([
+        '  Back Squat: 3x5 @ 55 kg',
+        '  > 1 miss (5, 5, 3 @ 55 kg on 2026-11-16): the same load again',
+      ]);
+      // 90 % of 55 = 49.5.
+      expect(writeAll(steps, [...falling, '5, 4, 3 @ 55 kg'])).toEqual([
+        '  Back Squat: 3x5 @ 50 kg',
+        '  > 2 misses in a row (5, 4, 3 @ 55 kg on 2026-11-23): -10%',
+      ]);
+    });
+  });
+
+  test.each<[string, Partial<Case>, string[]]>([
+    [
+      'after a layoff',
+      { today: '2026-12-01' },
+      [
+        // 90 % of 42.5 = 38.25.
+        '  Overhead Press: 3x5 @ 37.5 kg',
+        '  > 1 miss (5, 5, 4 @ 42.5 kg on 2026-11-09): 90 % of that load after the time off',
+      ],
+    ],
+    [
+      'in a deload',
+      { today: '2026-11-16', properties: ['weeks 6', 'deload week 3, load 80%'] },
+      [
+        // 80 % of 42.5 = 34.
+        '  Overhead Press: 3x5 @ 35 kg',
+        '  > 1 miss (5, 5, 4 @ 42.5 kg on 2026-11-09): 80 % of that load in the deload',
+      ],
+    ],
+  ])('the reason is that of what is written: %s', (_name, more, expected) => {
+    const log = [
+      ['2026-11-02 1', 'Overhead Press: 3x5 @ 40 kg'],
+      ['2026-11-09 2', 'Overhead Press: 5, 5, 4 @ 42.5 kg'],
+    ] as const;
+    expect(next({ plan, log, ...more }).slice(-2)).toEqual(expected);
   });
 
   test('counts every day that writes the same line', () => {

@@ -13,7 +13,9 @@ test.each([
   ['then +2 kg from 8 reps', 'then +2 kg from 8'],
   ['+2.5 % each cycle to 80 %', '+2.5% each cycle to 80%'],
   ['+2.5 kg each week to 62.5', '+2.5 kg each week to 62.5'],
-  ['rest -10 s each round to 60 s', 'rest -10 s each round to 60 s'],
+  ['rest -10 s each round to 60 s', 'rest -10 s each round to 1:00'],
+  ['rest -0:10 each round to 0:45', 'rest -10 s each round to 45 s'],
+  ['+0:05 each week to 1:15', '+5 s each week to 75 s'],
   ['after 3 misses -10%', 'after 3 misses -10%'],
   ['after 1 misses -10 kg', 'after 1 miss -10 kg'],
 ])('%s prints as %s', (modifier, printed) => {

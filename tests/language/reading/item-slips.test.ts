@@ -93,6 +93,62 @@ const ROWS: readonly (readonly [written: string, said: string, ...fixed: string[
     '"felt heavy" is no part of a set: write it as a note on a line with > [unknown-item]',
     '3x5 @ 80 kg ⏎     > felt heavy',
   ],
+  ['3x5 @ 60 kg rpe @8', 'Write 8 behind the word, without a sign before it [syntax]', '3x5 @ 60 kg rpe 8'],
+  ['3x5 @ 60 kg rpe ~8', 'Write 8 behind the word, without a sign before it [syntax]', '3x5 @ 60 kg rpe 8'],
+  [
+    '3x5 @ 60 kg rpe 8/10',
+    'A rating is a number alone, from 0 to 10: write 3x5 @ 60 kg rpe 8 [syntax]',
+    '3x5 @ 60 kg rpe 8',
+  ],
+  ['3x5 @ 60 kg 2 rir', 'Write rir 2: the word comes first [syntax]', '3x5 @ 60 kg rir 2'],
+  ['3x5 @ ~60 kg', 'Write 3x5 @ 60 kg: a load is not said to be near [syntax]', '3x5 @ 60 kg'],
+  ['3x5 @ 60 kg.', 'Write 3x5 @ 60 kg without a point behind it [syntax]', '3x5 @ 60 kg'],
+  ['5 @ 60 kg x 3 sets', 'Write 3x5 @ 60 kg: the number of sets comes first [syntax]', '3x5 @ 60 kg'],
+  ['5 @ 60 kg (3 sets)', 'Write 3x5 @ 60 kg: the number of sets comes first [syntax]', '3x5 @ 60 kg'],
+  ['45 s x 3', 'Write 3x45 s: the number of sets comes first [syntax]', '3x45 s'],
+  [
+    '3 sets to failure',
+    'How many reps were they? Until somebody knows, write 3x?; in a plan, 3xamrap [syntax]',
+    '3x? rir 0',
+    '3xamrap',
+  ],
+  [
+    '3 sets 5 reps 60 kg',
+    'Write 3x5 @ 60 kg: sets come before reps, and an @ before the load [syntax]',
+    '3x5 @ 60 kg',
+  ],
+  ['60kgx5', 'Write 5 @ 60 kg: reps come before the load [reps-first]', '5 @ 60 kg'],
+  ['3x10 bw', 'Write 3x10 @ bw: an @ stands before the load [syntax]', '3x10 @ bw'],
+  ['3x5 +10 kg', 'Write 3x5 @ bw+10 kg for weight added to the body [syntax]', '3x5 @ bw+10 kg'],
+  ['3x8 e/l @ 20 kg', 'Write 3x8/side: that many on each side [side-slip]', '3x8/side @ 20 kg'],
+  ['3x8 @ 20 kg e/s', 'Write 3x8/side: the side stands behind the reps [side-slip]', '3x8/side @ 20 kg'],
+  ['8L 8R @ 20 kg', 'Write 8 left 8 right for the sides apart [side-slip]', '8 left 8 right @ 20 kg'],
+  [
+    '8+7 @ 20 kg',
+    'Are these the sides, or the parts of one set? Write 8 left 7 right or (8+7) [side-slip]',
+    '8 left 7 right @ 20 kg',
+    '(8+7) @ 20 kg',
+  ],
+  ['3x8 @ 20+20 kg', 'Write 20&20 kg for one in each hand [syntax]', '3x8 @ 20&20 kg'],
+  ['3x5 @ empty bar', 'Write what the empty bar weighs, such as 20 kg [missing-load]'],
+  [
+    '5 @ 60 kg “felt heavy”',
+    '"felt heavy" is no part of a set: write it as a note on a line with > [unknown-item]',
+    '5 @ 60 kg ⏎     > felt heavy',
+  ],
+  ['5 @ 62½ kg', 'Write 5 @ 62.5: a half is .5 [syntax]', '5 @ 62.5 kg'],
+  ['5 @ 62 1/2 kg', 'Write 5 @ 62.5: a half is .5 [syntax]', '5 @ 62.5 kg'],
+  ['5х5 @ 60 kg', 'Write 5x5 with the letter x of this alphabet [syntax]', '5x5 @ 60 kg'],
+  ['3x5 60', 'Write 3x5 @ 60: an @ stands before the load [syntax]', '3x5 @ 60'],
+  ['5 km 25 min', 'Write in before the time that a distance took [syntax]', '5 km in 25 min'],
+  ['done', 'Write ? for a set that was done and not noted [syntax]', '?'],
+  ['-', 'Write skipped for sets that were planned and not done [syntax]', 'skipped'],
+  [
+    '3x5 @ 60 kg, rpe 8',
+    'Write rpe 8 behind its set, without a comma before it [syntax]',
+    '3x5 @ 60 kg rpe 8',
+  ],
+  ['5 x 60 kg', 'Write 5 @ 60 kg: an @ stands before the load [syntax]', '5 @ 60 kg'],
 ];
 
 /** The same in a plan. */
@@ -118,6 +174,16 @@ const PLAN_ROWS: typeof ROWS = [
     '3x8 @ 20 kg, +2.5 kg each week',
   ],
   ['3x5 @ 70% 1RM', 'A percentage is of the max without saying so: write 3x5 @ 70% [syntax]', '3x5 @ 70%'],
+  [
+    '3x8 @ 20 kg, +2.5 kg weekly',
+    'Write each week: how often the step is taken [syntax]',
+    '3x8 @ 20 kg, +2.5 kg each week',
+  ],
+  [
+    '3x5 @ 70% TM',
+    'A percentage is of the max, or of the training max where the plan has one: write 3x5 @ 70% [syntax]',
+    '3x5 @ 70%',
+  ],
 ];
 
 test.each([

@@ -373,6 +373,12 @@ session: rest 1:15-1:30
       → Write rest 1:30: rest 1:30
 session: rest -10 s each week
     2:3 A step is for plans: write the rests that were taken, such as rest 1:10, 1:25 [for-plans]
+session: B circuit, 3 rounds, +1 round each week
+    2:24 A step is for plans: write the rounds that were done, such as 4 rounds [for-plans]
+plan: B circuit, 3 rounds, +1 rep each week
+    2:24 A block's header has steps of rounds alone, such as +1 round each week: write +1 rep each week behind the sets of a line [unknown-item]
+plan: B circuit, 3 rounds, +1 round each week, +2 rounds each week
+    2:44 a step of rounds stands here twice: the last one counts [repeated-property]
 # Blocks
 session: A circuit, 4 laps
     2:14 Expected a setting such as 4 rounds or rest 1:15 after ",", found 4 [syntax]
@@ -416,15 +422,15 @@ session: intervals 201 x 500 m
     2:3 201 intervals is out of range: 1 to 200 rounds [out-of-range]
 plan: A circuit, rest 3:00-2:00
     2:14 A range goes from a shorter to a longer rest [range-order]
-session: cool-down
-    2:3 Write cooldown for cool-down [spelling-of-word]
-      → Write cooldown: cooldown
+session: A cool-down
+    2:3 Write A cooldown: one word [spelling-of-word]
+      → Write A cooldown: A cooldown
 session: time
     2:3 Expected times after time, such as 2:55, 3:02, ? [missing-value]
 session: time soon
     2:8 soon does not fit after time: expected times such as 2:55, 3:02, ? [syntax]
-session: time 2:55 3:02
-    2:13 3:02 does not fit after 2:55: expected times such as 2:55, 3:02, ? [syntax]
+session: time 2:55 @ 3:02
+    2:13 @ does not fit after 2:55: expected times such as 2:55, 3:02, ? [syntax]
 session: time 2:75
     2:8 2:75 is no time: write minutes and seconds such as 1:05 [unclear-time]
 session: time 2:00 / time 3:00
@@ -534,8 +540,8 @@ file: session 2026-11-17 Ivo at Loft at Hall
     1:32 at does not fit after Loft: expected a date, an athlete, at a place, then a plan [syntax]
 session: effort
     2:3 Expected a number from 0 to 10 after effort [missing-value]
-session: effort hard
-    2:10 hard does not fit after effort: expected a number from 0 to 10 [syntax]
+session: effort @ 8
+    2:10 @ does not fit after effort: expected a number from 0 to 10 [syntax]
 session: effort 11
     2:10 effort 11 is out of range: 0 to 10 [out-of-range]
 session: effort 7 |
@@ -557,8 +563,8 @@ session: lasted 1:05
 session: lasted 58:30
     2:10 Is 58:30 hours and minutes, or minutes and seconds? Write it such as 65 min [unclear-time]
       → Write 0:58:30: lasted 0:58:30
-session: lasted soon
-    2:10 soon does not fit after lasted: expected a time such as 58 min [syntax]
+session: lasted @ 58
+    2:10 @ does not fit after lasted: expected a time such as 58 min [syntax]
 session: bodyweight
     2:3 Expected a weight after bodyweight, such as 68.2 kg [missing-value]
 session: bodyweight 68,2 kg
@@ -577,22 +583,22 @@ session: sleep 7
       → Write 7 h: sleep 7 h
 session: sleep 25 h
     2:9 25 h is out of range: 0 to 24 h [out-of-range]
-session: sleep well
-    2:9 well does not fit after sleep: expected hours such as 7 h [syntax]
+session: sleep @ 7
+    2:9 @ does not fit after sleep: expected hours such as 7 h [syntax]
 session: readiness
     2:3 Expected a number from 1 to 5 after readiness [missing-value]
 session: readiness 6
     2:3 readiness 6 is out of range: 1 to 5 [out-of-range]
-session: readiness high
-    2:13 high does not fit after readiness: expected a number from 1 to 5 [syntax]
+session: readiness @ 4
+    2:13 @ does not fit after readiness: expected a number from 1 to 5 [syntax]
 session: pain
     2:3 Expected a number from 0 to 10 after pain, and where it hurts [missing-value]
 session: pain 11 knee
     2:3 pain 11 is out of range: 0 to 10 [out-of-range]
 session: pain knee
     2:8 knee does not fit after pain: expected a number from 0 to 10 and where it hurts [syntax]
-session: missed ill
-    2:10 ill does not fit after missed: expected a comma and the reason [syntax]
+session: missed @ ferry
+    2:10 @ does not fit after missed: expected a comma and the reason [syntax]
 # Plans
 plan: for
     2:3 Expected an athlete's name after for [missing-value]
@@ -616,12 +622,12 @@ plan: deload
     2:3 Expected a week and its shares, such as deload week 6, sets 50%, load 90% [missing-value]
 plan: deload week 105
     2:3 week 105 is out of range: 1 to 104 weeks [out-of-range]
-plan: deload 6
-    2:10 6 does not fit after deload: expected week 6, sets 50%, load 90% [syntax]
+plan: deload @ 6
+    2:10 @ does not fit after deload: expected week 6, sets 50%, load 90% [syntax]
 plan: deload week 6, sets 301%
     2:18 sets 301% is out of range: 0 to 300% [out-of-range]
-plan: deload week 6, 50%
-    2:18 50 does not fit after ",": expected week 6, sets 50%, load 90% [syntax]
+plan: deload week 6, @ 50%
+    2:18 @ does not fit after ",": expected week 6, sets 50%, load 90% [syntax]
 plan: deload week 6, sets 50
     2:23 Expected a % sign after 50 [syntax]
 plan: day 1.5 Push
@@ -638,8 +644,8 @@ plan: days alternate, 8 a week
     2:3 8 a week is out of range: 1 to 7 days a week [out-of-range]
 plan: days alternate, 3
     2:19 Expected a week after 3 [syntax]
-plan: days Mon Wed
-    2:12 Wed does not fit after Mon: expected days such as Mon, Wed, Fri or alternate, 3 a week [syntax]
+plan: days Mon @ Wed
+    2:12 @ does not fit after Mon: expected days such as Mon, Wed, Fri or alternate, 3 a week [syntax]
 plan: days monday
     2:8 Write Mon for monday [spelling-of-word]
       → Write Mon: days Mon
@@ -656,8 +662,8 @@ plan: training
     2:3 Expected a share such as training max 90% after training [syntax]
 plan: training max
     2:3 Expected a share such as training max 90% [missing-value]
-plan: training max 90
-    2:16 Expected a % sign after 90 [syntax]
+plan: training max 90 kg
+    2:19 Expected a % sign after 90, found kg [syntax]
 plan: training max 301%
     2:3 301% is out of range: 0 to 300% [out-of-range]
 # Movements
@@ -709,8 +715,8 @@ exercise: each rep moves two
     2:18 Expected each rep moves one, or each rep moves both after moves, found two [syntax]
 exercise: bodyweight
     2:3 Expected a share of body mass after bodyweight, such as 69% [missing-value]
-exercise: bodyweight 69
-    2:14 Expected a % sign after 69 [syntax]
+exercise: bodyweight 69 kg
+    2:17 Expected a % sign after 69, found kg [syntax]
 exercise: bodyweight 101%
     2:3 101% is out of range: 0 to 100% [out-of-range]
 exercise: counts
@@ -742,8 +748,8 @@ place: bars 1001 kg
     2:8 1001 kg is out of range: 0 to 1 000 kg [out-of-range]
 place: bars heavy
     2:8 heavy does not fit after bars: expected weights such as 20 kg, 10 kg [syntax]
-place: bars 20 kg 10 kg
-    2:14 10 does not fit after kg: expected weights such as 20 kg, 10 kg [syntax]
+place: bars 20 kg @ 10 kg
+    2:14 @ does not fit after kg: expected weights such as 20 kg, 10 kg [syntax]
 place: bars 2x20 kg
     2:8 2x20 kg: one weight stands here, without a count [implement-count]
 place: plates
@@ -766,7 +772,7 @@ place: dumbbells 32-4 by 2 kg
     2:13 A range goes from the lower to the higher weight [range-order]
 place: dumbbells 4-32 by 0 kg
     2:13 The step from one weight to the next is above 0 [range-order]
-place: dumbbells 4, 6, 8 kg
+place: dumbbells 4, 7, 8 kg
     2:14 Expected a range such as 4-32 by 2 kg after 4, found "," [syntax]
 place: dumbbells 4-
     2:14 Expected a weight such as 20 kg after "-" [syntax]
@@ -789,8 +795,8 @@ athlete: born long ago
     2:8 long does not fit after born: expected a year such as 1991 [syntax]
 athlete: sex
     2:3 Expected female or male after sex [missing-value]
-athlete: sex F
-    2:7 F does not fit after sex: expected female or male [syntax]
+athlete: sex X
+    2:7 X does not fit after sex: expected female or male [syntax]
 athlete: units
     2:3 Expected kg or lb after units [missing-value]
 athlete: units stone
@@ -916,8 +922,8 @@ session: A circuit, 4 rounds x 2
     2:25 Expected rounds such as 4 rounds or 3 rounds x 2 passes after 2 [syntax]
 session: bodyweight sets
     2:14 sets does not fit after bodyweight: expected a weight such as 68.2 kg [syntax]
-session: sleep kg
-    2:9 kg does not fit after sleep: expected hours such as 7 h [syntax]
+session: sleep % kg
+    2:9 % does not fit after sleep: expected hours such as 7 h [syntax]
 session: Net Haul: rest 15 m @ 50 kg
     2:18 m stands for metres: write min for minutes [unclear-time]
       → Write 15 min: Net Haul: rest 15 min @ 50 kg
@@ -930,8 +936,8 @@ plan: Row: 5 @ rir
     2:12 Expected a number such as rir 2 after rir [syntax]
 plan: Row: 5, after 3 x
     2:19 Expected tempo, rest, setting, pain or a step after 3, found x [syntax]
-plan: Row: 5, -
-    2:11 Expected a step such as +2.5 kg each week after "-" [syntax]
+plan: Row: 5, +
+    2:11 Expected a step such as +2.5 kg each week after + [syntax]
 plan: deload week 6, sets
     2:18 Expected sets 50% or load 90% after sets [syntax]
 plan: weeks 6 m

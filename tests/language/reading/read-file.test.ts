@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { PATIENCE, RUNS } from '../support/generators/runs.ts';
 import { readWhole } from '../support/read-text.ts';
 
 const ENTRIES = [
@@ -94,4 +96,70 @@ test('what is read again gives what reading anew gives', () => {
     read = readWhole(text, read);
     expect(read).toEqual(readWhole(text));
   }
+});
+
+/** Headers, what is nearly one, and what may be one above it or not. */
+const LINES = [
+  'athlete Ivo Brundt',
+  'units lb',
+  'units kg',
+  '  units lb',
+  'session 2026-11-17 Ivo Brundt',
+  'sesion 2026-11-18 Ivo Brundt',
+  '\ufeffplace Shed',
+  'exercise Row',
+  '  Row: 5 @ 20',
+  '  > a note',
+  'Row: 6',
+  '# a comment',
+  '',
+];
+const someLines = fc.array(fc.constantFrom(...LINES), { maxLength: 12 });
+const someEdit = fc.record({
+  at: fc.nat(12),
+  removed: fc.nat(4),
+  added: fc.array(fc.constantFrom(...LINES), { maxLength: 3 }),
+});
+
+test(
+  'after any edits a file says what it says when it is read afresh',
+  () => {
+    fc.assert(
+      fc.property(someLines, fc.array(someEdit, { minLength: 1, maxLength: 5 }), (first, edits) => {
+        const lines = [...first];
+        let read = readWhole(lines.join('\n'));
+        for (const { at, removed, added } of edits) {
+          lines.splice(at, removed, ...added);
+          read = readWhole(lines.join('\n'), read);
+          expect(read.model).toEqual(readWhole(lines.join('\n')).model);
+          expect(read.lines).toEqual(lines.length === 0 ? [''] : lines);
+        }
+      }),
+      { ...RUNS, numRuns: 3 * RUNS.numRuns },
+    );
+  },
+  PATIENCE,
+);
+
+test('an edit of one entry leaves the others the same objects, however many there are', () => {
+  const many = Array.from({ length: 50 }, (_, index) => [
+    `session 2026-01-01 ${index}:00 Ivo Brundt`,
+    '  Row: 5 @ 20 kg',
+    '',
+  ]);
+  const before = readWhole(write(...many));
+  const changed = many.with(20, ['session 2026-01-01 Ivo Brundt', '  Row: 5', '  Row: 6', '']);
+  const after = readWhole(write(...changed), before);
+  const same = entriesOf(after).flatMap((entry, index) =>
+    entry === entriesOf(before)[index] ? [] : [index],
+  );
+  expect(same).toEqual([20]);
+  // Above the edit even the places are the same objects.
+  expect(after.model.entries[18]).toBe(before.model.entries[18]);
+});
+
+test('the lines of a text come and go; what they say stays', () => {
+  const read = readWhole('session 2026-01-01\r\n  Row: 5');
+  expect(read.lines).toEqual(['session 2026-01-01', '  Row: 5']);
+  expect(read.text).toBe('session 2026-01-01\r\n  Row: 5');
 });

@@ -230,3 +230,33 @@ describe('a conflict', () => {
     ]);
   });
 });
+
+describe('a plan for several', () => {
+  const plan = (...lines: readonly string[]): string =>
+    ['plan Ebb', '  weeks 3', ...lines.map((line) => `  ${line}`), ''].join('\n');
+  const block = ['day 1', 'B circuit, 2 rounds, +1 round each week to 4', 'Push-up: 10'];
+
+  test('each table says whose it is, and a step of rounds is a progression', () => {
+    const whom = 'for Ann Vell, Bo Ash';
+    // Rounds 2, 3, 4 and 2, 3, 3; of push-ups without a weigh-in there are no kilograms.
+    const changed = [block[0]!, block[1]!.replace('to 4', 'to 3'), block[2]!];
+    expect(printRevised(plan(whom, ...block), plan(whom, ...changed))).toEqual([
+      'plan Ebb',
+      '  day 1',
+      '    B circuit: progression +1 round each week to 4 → 3',
+      '  since HEAD, Ann Vell: -0.3 sets a week on average, -1 min a day',
+      '  hard sets a week: chest -0.3, front deltoids -0.2, serratus -0.2, triceps -0.2',
+      '  since HEAD, Bo Ash: -0.3 sets a week on average, -1 min a day',
+      '  hard sets a week: chest -0.3, front deltoids -0.2, serratus -0.2, triceps -0.2',
+      '  week, Ann Vell  sets   kg  min a day',
+      '  3               4 → 3  0   5 → 4',
+      '  week, Bo Ash  sets   kg  min a day',
+      '  3             4 → 3  0   5 → 4',
+    ]);
+  });
+
+  test('one less: the whole name is said', () => {
+    const [, whom] = printRevised(plan('for Ann Vell, Bo Ash', ...block), plan('for Ann Vell', ...block));
+    expect(whom).toBe('  for Ann Vell, Bo Ash → Ann Vell');
+  });
+});

@@ -1,4 +1,9 @@
-import { printEffect, printMuscleEffect, tabulateEffect } from '@plimsoll/language/revisions/print-effect';
+import {
+  printEffect,
+  printMuscleEffect,
+  printNoEffect,
+  tabulateEffect,
+} from '@plimsoll/language/revisions/print-effect';
 import type { PlanEffect } from '@plimsoll/language/revisions/revision';
 import { describe, expect, test } from 'vitest';
 import { revise } from './revise.ts';
@@ -82,12 +87,26 @@ test('weeks that only one version has are in the table and in no mean', () => {
   const effect = effectOf(plan('weeks 1', ...days), plan('weeks 2', ...days));
   expect(effect.sets.value).toBe(0);
   expect(tabulateEffect(effect)).toEqual([['2', '- → 3', '- → 900', '- → 5']]);
+  expect(printEffect(effect)).toBe('1 week more: +3 sets, +900 kg in all');
+  const more = effectOf(plan('weeks 3', ...days), plan('weeks 1', 'day 1', 'Back Squat: 4x5 @ 60 kg'));
+  expect(printEffect(more)).toBe(
+    '2 weeks less: -6 sets, -1 800 kg in all; +1 set, +300 kg a week, +2 min a day',
+  );
 });
 
 test('a plan that is new is set against nothing', () => {
   expect(printEffect(effectOf(people, plan('weeks 2', 'day 1', 'Back Squat: 3x5 @ 60 kg')))).toBe(
     '+3 sets, +900 kg a week, +5 min a day',
   );
+});
+
+test('less than a minute is not the same', () => {
+  const write = (rest: string) => plan('weeks 2', 'day 1', `Dip: 3x8, rest ${rest}`);
+  expect(printNoEffect(effectOf(write('1:00'), write('1:05')))).toBe(
+    'the sums of each week are nearly the same',
+  );
+  const named = effectOf(plan('day 1 Squat', 'Dip: 3x8'), plan('day 1 Legs', 'Dip: 3x8'));
+  expect(printNoEffect(named)).toBe('the sums of each week are the same');
 });
 
 test('a new max is no part of it: both versions are worked out with the later one', () => {

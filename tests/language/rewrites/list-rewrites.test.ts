@@ -29,3 +29,13 @@ test('whatever is offered in the samples can be made, and brings no error', () =
     expect.arrayContaining(['Write each set out', 'Convert this line to lb', 'Add a round like the last']),
   );
 });
+
+test('a line that is read as it is meant is corrected before anything is made of it', () => {
+  const offer = (line: string): string[] => {
+    const practice = openFiles({ 'a.plim': `session 2026-11-24\n  ${line}\n` });
+    const range = { start: { line: 1, character: 3 }, end: { line: 1, character: 3 } };
+    return listRewrites({ practice, uri: 'a.plim', range }, { complete: true }).map(({ title }) => title);
+  };
+  expect(offer('Back Squat: 5 @ 50, 5 @ 55, 5 @ 60 kg')).toContain('Convert this line to lb');
+  expect(offer('Back Squat: 5,5,5 @ 50,55,60 kg')).not.toContain('Convert this line to lb');
+});

@@ -90,6 +90,30 @@ test('every line of the day in a table', () => {
   ]);
 });
 
+test('more than an open end, and more attempts at a max, are as planned', () => {
+  const plan = `athlete Hesper Quillon
+plan Copper Autumn
+  for Hesper Quillon
+  day 1
+    Bench Press: 2x5 @ 60 kg, 5+ @ 60 kg
+    test Deadlift: 1 @ 140 kg
+`;
+  const header = 'session 2026-11-09 Hesper Quillon, Copper Autumn week 1 day 1';
+  const said = (...lines: string[]): string[] => {
+    const { practice, works } = practiceOf(
+      `${plan}${header}\n${lines.map((line) => `  ${line}\n`).join('')}`,
+    );
+    const record = practice.sessionsOf('hesper quillon')[0]!;
+    return describeDoneBlocks(works, record, 'kg', 'epley').map(({ text }) => text);
+  };
+  expect(said('Bench Press: 5, 5, 9 @ 60 kg', 'test Deadlift: 1 @ 130, 1 @ 140 kg, 0 of 1 @ 145 kg')).toEqual(
+    [],
+  );
+  expect(said('Bench Press: 5, 5, 4 @ 60 kg', 'test Deadlift: 1 @ 130 kg, 1 @ 142.5 kg')).toEqual([
+    'Bench Press 14 of 15 reps, 840 of 900 kg · Deadlift 142.5 of 140 kg at the heaviest',
+  ]);
+});
+
 test('nothing without a plan', () => {
   const { practice, works } = practiceOf('session 2026-11-02\n  Dip: 3x8\n');
   expect(compareDone(works, practice.sessionsOf('')[0]!, 'epley')).toBeUndefined();

@@ -36,6 +36,18 @@ describe('a record', () => {
     expect(hints).toEqual(['+5 kg since 2 Nov · record for 5 reps']);
   });
 
+  // 3 @ 95 kg gives 104.5 by formula, but 100 kg failed: somewhere under it, so no change and no record of it.
+  test('is not said of a max that a failed load holds', () => {
+    const held = 'Back Squat: 3 @ 95 kg rpe 10, 0 of 1 @ 100 kg';
+    expect(read('Back Squat: 2 @ 90 kg rpe 10', held).lenses).toEqual([
+      'e1RM 95 to 100 kg, lifted and failed, from set 1',
+    ]);
+    // 2 @ 90 kg gives 96; nothing before it can be held against it.
+    expect(read(held, 'Back Squat: 2 @ 90 kg rpe 10').lenses).toEqual([
+      'e1RM 96 kg (93 to 100 by formula) from set 1',
+    ]);
+  });
+
   test('is not said of the same again', () => {
     const { lenses, hints } = read('Back Squat: 5 @ 100 kg rpe 8', 'Back Squat: 5 @ 100 kg rpe 8');
     expect(lenses).toEqual(['e1RM 123 kg (118 to 124 by formula) from set 1 · same as 2 Nov']);

@@ -48,6 +48,12 @@ describe('the max of a movement on a day', () => {
       session('test Bar Press: 3 @ 100 kg'),
       'Max 110 kg (estimated from a test on 2026-02-02)',
     ],
+    [
+      'Bar Press',
+      '',
+      session('Bar Press: 3 @ 95 kg rpe 10, 0 of 1 @ 100 kg'),
+      'Max under 100 kg (estimated on 2026-02-02)',
+    ],
     ['Bar Press', '', session('test Bar Press: 1 @ 105 kg'), 'Max 105 kg (tested on 2026-02-02)'],
     [
       'Bar Press',

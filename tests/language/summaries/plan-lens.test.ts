@@ -72,6 +72,41 @@ describe('lenses over a plan, in its second week', () => {
   });
 });
 
+test('once the week has begun, say what was done of it', () => {
+  const session = `session 2026-11-09 ${ATHLETE} at Rookery Cellar, Copper Autumn week 2 day 1
+  A straight
+    Back Squat: 4, 4, 3 @ 77.5 kg
+    Front Squat: 3x5 @ 60 kg
+  B circuit, 3 rounds
+    Push-up: 11
+    Plank: 30 s
+`;
+  // Of 13 sets 12, of 7 none; of 16 + 15 + 33 reps 59, of 16 + 24 to 36 none: 59 of 104 to 116.
+  const text = PLAN + session;
+  expect(lenses('2026-11-11', text)[0]).toMatch(
+    /^0 plan week 2 of 4 · done 12 of 20 sets, 59 of 104 to 116 reps · 6 466 to 6 946 kg incl\. body · hard sets /,
+  );
+  const { works } = practiceOf(PLACE + PERSON + text);
+  const [sets, reps, volume, load] = describeLenses(
+    works,
+    'log.plim',
+    options('2026-11-11'),
+  )[0]!.results.filter(({ method }) => method === 'adherence');
+  expect(sets).toMatchObject({
+    value: 60,
+    omitted: [
+      { what: 'Back Squat', why: '3 of 4 sets' },
+      { what: 'day 2 Pull', why: 'not done yet' },
+    ],
+  });
+  expect(reps!.inputs.map(({ value }) => value)).toEqual([59, 104]);
+  // 11 x 77.5 + 900 + 33 x 48.3 = 3 346.4, beside 6 466.4.
+  expect(volume!.inputs[0]!.value).toBeCloseTo(3346.4, 6);
+  expect(volume!.inputs[1]!.value).toBeCloseTo(6466.4, 6);
+  // The same reps at the planned loads: 11 x 80 + 900 + 1 593.9 = 3 373.9.
+  expect(load!.inputs[1]!.value).toBeCloseTo(3373.9, 6);
+});
+
 test('before it begins a plan shows its first week, after it has ended the last', () => {
   expect(lenses('2026-10-20')[0]).toMatch(/^0 plan week 1 of 4 from 2 Nov · 19 sets/);
   expect(lenses('2026-12-24')[0]).toMatch(/^0 plan week 4 of 4, deload, ended 29 Nov · 12 sets/);

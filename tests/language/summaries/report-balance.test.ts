@@ -59,10 +59,10 @@ const printBalance = ({ balance }: ReportWeek): string[] => balance.map(({ of, t
 test('what a week was made of, in few lines', () => {
   const { week } = reportOf(WEEK_BEFORE, WEEK);
   expect(printBalance(week)).toEqual([
-    'hard sets: glutes 6, quadriceps 6, hamstrings 3, lats 1 · without Sack Heave',
-    'patterns: squat 6, horizontal pull 1 · without Sack Heave',
+    'hard sets: glutes 6, quadriceps 6, hamstrings 3, lats 1 · without Sack Heave (not defined)',
+    'patterns: squat 6, horizontal pull 1 · without Sack Heave (not defined)',
     'ratios: push : pull none (0 : 1), squat : hinge none (6 : 0) · Barge Row left : right 1.33',
-    'intensity: 75 % of max, 48 kg a rep · reps: 25 at 70-79 %, 2 at 90 % and over · 0.8 min under tension · without Barge Row, Sack Heave',
+    'intensity: 75 % of max, 48 kg a rep · reps: 25 at 70-79 %, 2 at 90 % and over · 0.8 min under tension · without Barge Row, Sack Heave (max a lower bound only)',
     'by movement: since week 6: Keel Squat +978 kg, Keel Hinge -900 kg (only week 6), Sack Heave +600 kg (new), Barge Row +280 kg (new)',
     'records: Keel Squat 5 @ 72.5 kg',
   ]);
@@ -132,7 +132,7 @@ test('long lists are counted', () => {
   const lines = Array.from({ length: 8 }, (_, at) => `  Heave ${'abcdefgh'[at]}: 5 @ 2${at} kg\n`).join('');
   const { week } = reportOf(`session 2026-02-02 Ivo Fennimore\n  Keel Squat: 5 @ 70 kg\n${lines}`);
   expect(printBalance(week)[0]).toBe(
-    'hard sets: glutes 1, quadriceps 1, hamstrings 0.5 · without Heave a, Heave b, Heave c, 5 more',
+    'hard sets: glutes 1, quadriceps 1, hamstrings 0.5 · without Heave a, Heave b, Heave c, 5 more (not defined)',
   );
 });
 

@@ -75,9 +75,9 @@ describe('load over time', () => {
   Ring Dip: 2x10, instead of Press Up
   Toe Walk: 2x10
 `;
-    // 2 of 2 and 2 of 3.
+    // 2 of 2 and 2 of 3. Planned 2 x 100 kg and 30 x 69 % of 60 kg = 1 442, done 200 and 20 x 95.6 % of 60 kg = 1 347.2.
     expect(factsOf(text, MONDAY, '2026-03-08').at(-1)).toBe(
-      'plan: 80 % of the planned sets · Press Up 2 of 3 sets · Ring Dip for Press Up · added Toe Walk',
+      'plan: 80 % of the planned sets, 22 of 32 reps, 1 347 of 1 442 kg, loads as planned · Press Up 2 of 3 sets · Ring Dip for Press Up · added Toe Walk',
     );
   });
 

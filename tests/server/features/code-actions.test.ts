@@ -48,6 +48,15 @@ test.each([
     session('  Harbour <|>Hop: 5  # ignore to-avoid'),
     ['Ignore unknown-movement on this line →   Harbour Hop: 5  # ignore unknown-movement, to-avoid'],
   ],
+  [
+    'a line that is read as it is meant, and a misspelt movement on it',
+    session('  A1: Bakc Sq<|>uat: 5 @ 60 kg'),
+    [
+      'Write A1 Bakc Squat: 5 @ 60 kg →   A1 Bakc Squat: 5 @ 60 kg',
+      'Ignore spelling-of-word on this line →   A1: Bakc Squat: 5 @ 60 kg  # ignore spelling-of-word',
+      'Ignore unknown-movement on this line →   A1: Bakc Squat: 5 @ 60 kg  # ignore unknown-movement',
+    ],
+  ],
   ['an error, which nobody may ignore', session('  Back Squat: 5 <|>@'), []],
   ['a line without a problem', session('  Back Sq<|>uat: 5 @ 60 kg'), []],
 ])('%s', (_name, text, expected) => {

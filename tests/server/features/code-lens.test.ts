@@ -51,6 +51,17 @@ test('a lens gets its words when they are asked for, and none once the text has 
   expect(resolveCodeLens(context, line!).command!.title).toBe('');
 });
 
+test('words that an edit leaves as they were come without being asked for', () => {
+  const context = createContext({ 'a.plim': text });
+  const before = listShown(context);
+  context.practice.setFile('a.plim', `${text}\nsession 2026-11-20 Ann Vell\n  Push-Up: 9\n`);
+  const after = provideCodeLenses(context, 'a.plim');
+  expect(after.slice(0, before.length).map(({ command }) => command)).toEqual(
+    before.map(({ command }) => command),
+  );
+  expect(after.at(-1)!.command).toBeUndefined();
+});
+
 test('of two lenses over one line each has its own words', () => {
   const both = text.replace('5 @ 60 kg rpe 8', '5 @ 60 kg rpe 8, 5 @ 2x20 kg rpe 8');
   const titles = listShown(createContext({ 'a.plim': both })).map(({ command }) => command!.title);

@@ -4,6 +4,7 @@ import type { Written } from '../../model/source.ts';
 import { LINE_WORDS } from '../../vocabulary/keywords.ts';
 import { takeTrailingModifiers } from '../build-movement-line.ts';
 import type { EntryReading } from '../line-reading.ts';
+import { mayBeLineSlip } from '../line-slips/movement-words.ts';
 import { settle } from '../settle.ts';
 import { shareLoads } from '../share-loads.ts';
 import { giveUp, LineCursor } from './line-cursor.ts';
@@ -78,6 +79,7 @@ function readName(text: string): string {
   const space = text.indexOf(' ');
   const first = space < 0 ? text : text.slice(0, space);
   const letters = /^[a-z]+/i.exec(first)?.[0].toLowerCase();
+  if (mayBeLineSlip(`${text}:`)) giveUp();
   if (DOUBTFUL_START.test(first) || (letters && LINE_WORDS.has(letters))) giveUp();
   // A name that is composed differently keeps its place, but not its length: rare enough.
   return isPlain || text === text.normalize('NFC') ? text : giveUp();

@@ -7,8 +7,8 @@ import { giveUp } from './line-cursor.ts';
 type Header = Pick<SessionEntry, 'date' | 'clock' | 'athletes' | 'place' | 'plan'>;
 
 const WHEN = /^session (\d{4}-\d\d-\d\d)(?: ([01]\d|2[0-3]):([0-5]\d))?(?= |$)/;
-/** Words of any script, none of them `at`, `week` or `day`, single spaces between them. */
-const NAME = /^(?:(?!(?:at|week|day)(?: |$))[\p{L}][\p{L}\p{M}'\u2019-]*(?: |$))+$/iu;
+/** Words of any script, none of them `at`, `and`, `week` or `day`, single spaces between them. */
+const NAME = /^(?:(?!(?:at|and|week|day)(?: |$))[\p{L}][\p{L}\p{M}'\u2019-]*(?: |$))+$/iu;
 const PLAN = /^(.+?) week (\d{1,3}) day (\d{1,3})$/;
 
 /** `session 2026-11-17 07:10 Ivo | Tibor at Herne Loft, Wicker Base week 2 day 1` */

@@ -464,7 +464,7 @@ export function isBlockLine(item: unknown): item is BlockLine {
     return reflection.isInstance(item, BlockLine.$type);
 }
 
-export type BlockOption = AlternatingOption | CapOption | OffOption | RestOption | RoundsOption | UnknownOption;
+export type BlockOption = AlternatingOption | CapOption | OffOption | RestOption | RoundsOption | StepOption | UnknownOption;
 
 export const BlockOption = {
     $type: 'BlockOption'
@@ -1930,12 +1930,14 @@ export interface RestOption extends langium.AstNode {
     readonly $type: 'RestOption';
     high?: Duration;
     low?: Duration;
+    step?: RestStep;
 }
 
 export const RestOption = {
     $type: 'RestOption',
     high: 'high',
-    low: 'low'
+    low: 'low',
+    step: 'step'
 } as const;
 
 export function isRestOption(item: unknown): item is RestOption {
@@ -1943,11 +1945,13 @@ export function isRestOption(item: unknown): item is RestOption {
 }
 
 export interface RestStep extends langium.AstNode {
-    readonly $container: RestLine | RestModifier;
+    readonly $container: RestLine | RestModifier | RestOption;
     readonly $type: 'RestStep';
-    amount: string;
+    amount?: string;
     bound?: string;
+    boundClock?: string;
     boundUnit?: StepUnit;
+    clock?: string;
     each?: 'cycle' | 'round' | 'session' | 'week';
     from?: string;
     sign: Sign;
@@ -1958,7 +1962,9 @@ export const RestStep = {
     $type: 'RestStep',
     amount: 'amount',
     bound: 'bound',
+    boundClock: 'boundClock',
     boundUnit: 'boundUnit',
+    clock: 'clock',
     each: 'each',
     from: 'from',
     sign: 'sign',
@@ -2286,11 +2292,13 @@ export function isStartsLine(item: unknown): item is StartsLine {
 }
 
 export interface Step extends langium.AstNode {
-    readonly $container: StallModifier | StepModifier;
+    readonly $container: StallModifier | StepModifier | StepOption;
     readonly $type: 'Step';
-    amount: string;
+    amount?: string;
     bound?: string;
+    boundClock?: string;
     boundUnit?: StepUnit;
+    clock?: string;
     each?: 'cycle' | 'round' | 'session' | 'week';
     from?: string;
     sign: Sign;
@@ -2301,7 +2309,9 @@ export const Step = {
     $type: 'Step',
     amount: 'amount',
     bound: 'bound',
+    boundClock: 'boundClock',
     boundUnit: 'boundUnit',
+    clock: 'clock',
     each: 'each',
     from: 'from',
     sign: 'sign',
@@ -2329,10 +2339,25 @@ export function isStepModifier(item: unknown): item is StepModifier {
     return reflection.isInstance(item, StepModifier.$type);
 }
 
-export type StepUnit = '%' | 'rep' | 'reps' | 'rir' | 'rpe' | 'set' | 'sets' | string;
+export interface StepOption extends langium.AstNode {
+    readonly $container: BlockLine;
+    readonly $type: 'StepOption';
+    step: Step;
+}
+
+export const StepOption = {
+    $type: 'StepOption',
+    step: 'step'
+} as const;
+
+export function isStepOption(item: unknown): item is StepOption {
+    return reflection.isInstance(item, StepOption.$type);
+}
+
+export type StepUnit = '%' | 'rep' | 'reps' | 'rir' | 'round' | 'rounds' | 'rpe' | 'set' | 'sets' | string;
 
 export function isStepUnit(item: unknown): item is StepUnit {
-    return item === '%' || item === 'rep' || item === 'reps' || item === 'set' || item === 'sets' || item === 'rpe' || item === 'rir' || (typeof item === 'string' && (/kg|lb/.test(item) || /s|min|h/.test(item) || /m|km|yd|mi/.test(item) || /cal/.test(item)));
+    return item === '%' || item === 'rep' || item === 'reps' || item === 'set' || item === 'sets' || item === 'round' || item === 'rounds' || item === 'rpe' || item === 'rir' || (typeof item === 'string' && (/kg|lb/.test(item) || /s|min|h/.test(item) || /m|km|yd|mi/.test(item) || /cal/.test(item)));
 }
 
 export interface StrayLine extends langium.AstNode {
@@ -2807,6 +2832,7 @@ export type PlimsollAstType = {
     StartsLine: StartsLine
     Step: Step
     StepModifier: StepModifier
+    StepOption: StepOption
     StrayLine: StrayLine
     TargetLoad: TargetLoad
     TempoModifier: TempoModifier
@@ -4264,6 +4290,10 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                 low: {
                     name: RestOption.low,
                     optional: true
+                },
+                step: {
+                    name: RestOption.step,
+                    optional: true
                 }
             },
             superTypes: [BlockOption.$type]
@@ -4272,14 +4302,23 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
             name: RestStep.$type,
             properties: {
                 amount: {
-                    name: RestStep.amount
+                    name: RestStep.amount,
+                    optional: true
                 },
                 bound: {
                     name: RestStep.bound,
                     optional: true
                 },
+                boundClock: {
+                    name: RestStep.boundClock,
+                    optional: true
+                },
                 boundUnit: {
                     name: RestStep.boundUnit,
+                    optional: true
+                },
+                clock: {
+                    name: RestStep.clock,
                     optional: true
                 },
                 each: {
@@ -4564,14 +4603,23 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
             name: Step.$type,
             properties: {
                 amount: {
-                    name: Step.amount
+                    name: Step.amount,
+                    optional: true
                 },
                 bound: {
                     name: Step.bound,
                     optional: true
                 },
+                boundClock: {
+                    name: Step.boundClock,
+                    optional: true
+                },
                 boundUnit: {
                     name: Step.boundUnit,
+                    optional: true
+                },
+                clock: {
+                    name: Step.clock,
                     optional: true
                 },
                 each: {
@@ -4605,6 +4653,15 @@ export class PlimsollAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [Modifier.$type]
+        },
+        StepOption: {
+            name: StepOption.$type,
+            properties: {
+                step: {
+                    name: StepOption.step
+                }
+            },
+            superTypes: [BlockOption.$type]
         },
         StrayLine: {
             name: StrayLine.$type,

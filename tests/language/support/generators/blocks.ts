@@ -1,6 +1,6 @@
 import fc, { type Arbitrary } from 'fast-check';
 import type { Block, Done, RestBetween } from '../../../../language/src/model/entry.ts';
-import { restStep } from './modifiers.ts';
+import { restStep, roundStep } from './modifiers.ts';
 import { movementLine } from './movement-lines.ts';
 import { few, maybe, NOWHERE, notes } from './names.ts';
 import { quantity, seconds, secondsRange, whole } from './quantities.ts';
@@ -71,6 +71,7 @@ const header: Arbitrary<Header> = fc.oneof(
 const options = fc.record({
   rounds: maybe(whole(1, 12)),
   passes: fc.constantFrom(1, 1, 1, 2, 3),
+  roundStep: maybe(roundStep),
   rest: maybe(secondsRange),
   cap: maybe(seconds),
   alternating: fc.boolean(),
@@ -85,12 +86,12 @@ const headedBlock: Arbitrary<Block> = maybe(letter).chain((letter) =>
       fc.array(movementLine(labelWithin(letter)), { maxLength: 3 }),
       fc.record(recorded),
     )
-    .chain(([header, { rounds = header.rounds, off, ...options }, lines, recorded]) =>
+    .chain(([header, { rounds = header.rounds, off, roundStep, ...options }, lines, recorded]) =>
       restsBetween(-1, lines.length).map((restsBetween) => ({
         ...header,
         ...options,
-        // Passes are written behind rounds only.
-        ...(rounds === undefined ? { passes: 1 } : { rounds }),
+        // Passes and a step are written behind rounds only.
+        ...(rounds === undefined ? { passes: 1 } : { rounds, ...(roundStep && { roundStep }) }),
         // A stray `0:20 off` is kept by any block.
         ...(off !== undefined && { intervals: { ...header.intervals, off } }),
         ...(letter && { letter }),

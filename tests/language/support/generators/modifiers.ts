@@ -7,6 +7,7 @@ import { decimal, secondsRange, whole } from './quantities.ts';
 const STEP_UNITS: readonly StepUnit[] = [
   'rep',
   'set',
+  'round',
   'kg',
   'lb',
   '%',
@@ -14,9 +15,11 @@ const STEP_UNITS: readonly StepUnit[] = [
   'rir',
   's',
   'min',
+  'h',
   'm',
   'km',
   'yd',
+  'mi',
   'cal',
 ];
 const stepUnit = fc.constantFrom(...STEP_UNITS);
@@ -46,6 +49,9 @@ const bareStep = fc
 const step: Arbitrary<Step> = fc
   .tuple(bareStep, fc.boolean())
   .map(([step, whenFull]) => ({ ...step, whenFull }));
+
+/** `+1 round each week` */
+export const roundStep: Arbitrary<Step> = bareStep.map((step) => ({ ...step, unit: 'round' }));
 
 /** `rest -10 s each week` */
 export const restStep: Arbitrary<Step> = bareStep.map((step) => ({ ...step, onRest: true }));

@@ -14,7 +14,7 @@ const EXERCISE = split(`
 `);
 
 const PLACE = split(`
-  bars · plates · collars · dumbbells · kettlebells · stacks · has · stacks Cable · stacks N-20 by 5 kg
+  bars · plates · collars · dumbbells · kettlebells · stacks · has · stacks Cable · stacks N-20 by 5 kg · stacks 10-20 by 5 kg
   bars 20 kg, , 15 · plates 2x20, , N kg · plates N · dumbbells 4-20 by N kg, · dumbbells 4-20 kg
   dumbbells 4-20 by 2 kg, , 22-30 kg pairs · kettlebells N lbs · collars N kilos · collars N · has mat,
 `);
@@ -49,6 +49,7 @@ const SETS = split(`
   Marsh Pull: N, then +1 rep from 8 reps · Marsh Pull: N, +2 reps from 1 rep · Marsh Pull: N, +N sets
   Marsh Pull: N; N · Marsh Pull: N, quite heavy · Marsh Pull: N, heavy · Marsh Pull: N, ~
   Marsh Pull: N, rest N · Marsh Pull: N, rest N m · Marsh Pull: N, rest 90 secs
+  Marsh Pull: N s, +0:05 each week to 1:15 · Marsh Pull: N, rest -0:05 each week to 1:15
   Marsh Pull: N, rest 1.1 h · warm-up Marsh Pull: N · test warmup Marsh Pull: N · a1. Marsh Pull: N
   A1 A2 Marsh Pull: N · week 2 week 3 Marsh Pull: N · Marsh Pull: 3x skipped · Marsh Pull: 3xskipped
   Marsh Pull: 3 x amrap · Marsh Pull: N left 8 right · Marsh Pull: 30 left 25 s right
@@ -58,6 +59,7 @@ const SETS = split(`
 `);
 
 const BLOCKS = split(`
+  B circuit, 3 rounds, rest 1:30, rest -0:15 each week to 1:00
   circuit N rounds · giant set N rounds · for time N rounds · A straight · B circuit,
   C circuit, , 3 rounds · every · every 1:00 · every 1:00 for · every N min for 1.1 h · amrap
   amrap N min · intervals · intervals N · intervals N x · intervals N x 500 m on

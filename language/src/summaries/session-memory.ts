@@ -1,0 +1,39 @@
+import type { SessionEntry } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Practice } from '../practice/practice.ts';
+import { isSamePast } from '../practice/same-past.ts';
+import type { LensOptions } from './lens.ts';
+
+interface Memory {
+  readonly basis: string;
+  readonly edition: number;
+  readonly answers: Map<string, unknown>;
+}
+
+const memories = new WeakMap<SessionEntry, Memory>();
+
+/**
+ * What was said of a session, by a name for each thing, as long as all is the same that it may rest on: the options,
+ * definitions, and the athletes' sessions up to the end of its week. What rests on later ones has no place here.
+ */
+export function rememberSession(
+  practice: Practice,
+  entry: SessionEntry,
+  records: readonly SessionRecord[],
+  { today, formula, unit, complete }: LensOptions,
+): Map<string, unknown> {
+  const basis = [practice.definitionsVersion, today, formula, unit, complete].join(' ');
+  const known = memories.get(entry);
+  if (known?.basis === basis && isSamePast(practice, records, known.edition)) return known.answers;
+  const answers = new Map<string, unknown>();
+  memories.set(entry, { basis, edition: practice.edition, answers });
+  return answers;
+}
+
+/** What is remembered under a name, else what is worked out now. */
+export function recall<T>(answers: Map<string, unknown>, name: string, compute: () => T): T {
+  if (answers.has(name)) return answers.get(name) as T;
+  const answer = compute();
+  answers.set(name, answer);
+  return answer;
+}
