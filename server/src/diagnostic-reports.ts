@@ -7,7 +7,7 @@ import {
   ResponseError,
   type WorkspaceDiagnosticReport,
 } from 'vscode-languageserver';
-import { letRequestsThrough, SLICE_IN_MS } from './let-through.ts';
+import { letRequestsThrough, PATIENCE_WITH_CLOSED, SLICE_IN_MS } from './let-through.ts';
 
 export interface ReportPorts {
   readonly compute: (uri: string) => Diagnostic[];
@@ -58,7 +58,7 @@ export class DiagnosticReports {
     previousId: string | undefined,
     token: CancellationToken,
   ): Promise<DocumentDiagnosticReport> {
-    await this.#untilQuiet(token);
+    await this.#untilQuiet(token, this.#ports.quietMs);
     const { id, items } = this.#look(uri);
     if (id === previousId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId: id };
     return { kind: DocumentDiagnosticReportKind.Full, resultId: id, items };
@@ -70,7 +70,7 @@ export class DiagnosticReports {
     token: CancellationToken,
   ): Promise<WorkspaceDiagnosticReport> {
     for (;;) {
-      await this.#untilQuiet(token);
+      await this.#untilQuiet(token, PATIENCE_WITH_CLOSED * this.#ports.quietMs);
       if (!(await this.#lookAtStale(token))) continue;
       const items = [...this.#told].flatMap(([uri, { id, items }]) => {
         const previous = previousIds.get(uri);
@@ -125,10 +125,10 @@ export class DiagnosticReports {
     listening?.dispose();
   }
 
-  async #untilQuiet(token: CancellationToken): Promise<void> {
+  async #untilQuiet(token: CancellationToken, quietMs: number): Promise<void> {
     for (;;) {
       giveUpIfCancelled(token);
-      const left = this.#changedAt + this.#ports.quietMs - performance.now();
+      const left = this.#changedAt + quietMs - performance.now();
       if (left <= 0) return;
       await new Promise((resolve) => setTimeout(resolve, left));
     }

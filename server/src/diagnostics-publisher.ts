@@ -1,18 +1,18 @@
 import type { Diagnostic } from 'vscode-languageserver';
-import { SLICE_IN_MS } from './let-through.ts';
+import { PATIENCE_WITH_CLOSED, SLICE_IN_MS } from './let-through.ts';
 
 export interface PublisherPorts {
   readonly compute: (uri: string) => Diagnostic[];
   readonly send: (uri: string, diagnostics: Diagnostic[]) => void;
-  /** Whether a file is open: those go first. */
+  /** Whether a file is open: those go first, and the others wait for a longer pause. */
   readonly isOpen: (uri: string) => boolean;
   /** How long nothing must have changed before anything is computed, so that nothing flickers while she types. */
   readonly quietMs: number;
 }
 
 /**
- * Tells the editor what is wrong, file by file: soon after a change, open files first, in slices that let requests
- * through, and only what is not as it was told before.
+ * Tells the editor what is wrong, file by file: of open files soon after a change, of the others once typing has paused
+ * for longer; in slices that let requests through, and only what is not as it was told before.
  */
 export class DiagnosticsPublisher {
   readonly #ports: PublisherPorts;
@@ -26,7 +26,7 @@ export class DiagnosticsPublisher {
 
   schedule(uris: Iterable<string>): void {
     for (const uri of uris) this.#due.add(uri);
-    if (this.#due.size > 0) this.#wait(this.#ports.quietMs);
+    if (this.#due.size > 0) this.#wait(this.#ports.quietMs, this.#publishOpen);
   }
 
   dispose(): void {
@@ -34,23 +34,30 @@ export class DiagnosticsPublisher {
     this.#due.clear();
   }
 
-  #wait(ms: number): void {
+  #wait(ms: number, then: () => void): void {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => this.#publish(), ms);
+    this.#timer = setTimeout(then, ms);
   }
 
-  #publish(): void {
+  readonly #publishOpen = (): void => {
+    const { isOpen, quietMs } = this.#ports;
+    if (!this.#publish([...this.#due].filter(isOpen))) this.#wait(0, this.#publishOpen);
+    else if (this.#due.size > 0) this.#wait((PATIENCE_WITH_CLOSED - 1) * quietMs, this.#publishAll);
+  };
+
+  readonly #publishAll = (): void => {
+    if (!this.#publish([...this.#due])) this.#wait(0, this.#publishAll);
+  };
+
+  /** For the length of a slice; false where some are left. */
+  #publish(uris: readonly string[]): boolean {
     const start = performance.now();
-    const { compute, isOpen } = this.#ports;
-    const openFirst = [...this.#due].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)));
-    for (const uri of openFirst) {
+    for (const [index, uri] of uris.entries()) {
       this.#due.delete(uri);
-      this.#tell(uri, compute(uri));
-      if (performance.now() - start > SLICE_IN_MS && this.#due.size > 0) {
-        this.#wait(0);
-        return;
-      }
+      this.#tell(uri, this.#ports.compute(uri));
+      if (performance.now() - start > SLICE_IN_MS && index < uris.length - 1) return false;
     }
+    return true;
   }
 
   #tell(uri: string, diagnostics: Diagnostic[]): void {

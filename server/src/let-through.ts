@@ -1,6 +1,9 @@
 /** How long work in the background may go on before requests that wait are answered. */
 export const SLICE_IN_MS = 2;
 
+/** How many times as long typing must have paused before files are looked at that nobody has open. */
+export const PATIENCE_WITH_CLOSED = 8;
+
 /** Goes on once whatever waits was dealt with: at once where nothing does. A browser has timers alone. */
 export function letRequestsThrough(): Promise<void> {
   return new Promise((resolve) => {

@@ -65,6 +65,7 @@ export function startServer(
   const practice = createPractice();
   const works = new SessionWorks(practice);
   const committed = new CommittedTexts();
+  const inSight: FeatureContext['inSight'] = new Map();
   const settings = new Map<string, Promise<Settings>>();
   let client: InitializeParams['capabilities'] = {};
   let folders: readonly string[] = [];
@@ -171,6 +172,7 @@ export function startServer(
   );
   connection.onDidCloseTextDocument(({ textDocument }) => {
     settings.delete(textDocument.uri);
+    inSight.delete(normalise(textDocument.uri));
     forgetTokens(normalise(textDocument.uri));
     committed.forget(normalise(textDocument.uri));
     ask(workspace.close(textDocument.uri));
@@ -265,7 +267,7 @@ export function startServer(
   }
 
   function contextWith(chosen: Settings): FeatureContext {
-    return { practice, works, workspace, committed, settings: chosen, today: clock.today() };
+    return { practice, works, workspace, committed, inSight, settings: chosen, today: clock.today() };
   }
 
   async function answer<T>(

@@ -33,7 +33,20 @@ test('waits until nothing changes, and tells open files first', () => {
   vi.advanceTimersByTime(100);
   expect(sent).toEqual([]);
   vi.advanceTimersByTime(50);
+  expect(sent).toEqual(['b 2']);
+  vi.runAllTimers();
   expect(sent).toEqual(['b 2', 'a 1']);
+});
+
+test('of files that are not open tells once typing has paused for longer', () => {
+  const { publisher, sent } = createPublisher({ a: [at(1)], b: [at(2)], c: [at(3)] }, ['b']);
+  for (let key = 0; key < 10; key++) {
+    publisher.schedule(['a', 'b', 'c']);
+    vi.advanceTimersByTime(1100);
+  }
+  expect(sent).toEqual(['b 2']);
+  vi.advanceTimersByTime(100);
+  expect(sent).toEqual(['b 2', 'a 1', 'c 3']);
 });
 
 test('tells only what is not as it was told', () => {

@@ -66,11 +66,11 @@ const OF_LINES: { readonly [K in Entry['kind']]?: readonly LineCheck[] } = {
   unknown: OF_ALL_LINES,
 };
 
-/** What rests on the athlete's sessions up to the end of that week too, if only by its fixes. */
+/** What rests on the athlete's sessions up to that day too, if only by its fixes. */
 const OF_LINES_BY_HISTORY: readonly LineCheck[] = [checkNoLoad as LineCheck];
-const BY_HISTORY: readonly Check<SessionEntry>[] = [checkTwice, checkLoadJump, checkWeekJump, checkLayoff];
-/** What rests on all of the athlete's sessions. */
-const BY_ALL: readonly Check<SessionEntry>[] = [checkProgress];
+const BY_HISTORY: readonly Check<SessionEntry>[] = [checkTwice, checkLoadJump, checkLayoff];
+/** What rests on later ones too. */
+const BY_ALL: readonly Check<SessionEntry>[] = [checkWeekJump, checkProgress];
 
 export interface CheckOptions {
   readonly today: IsoDate;

@@ -5,6 +5,7 @@ import type { Movement } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { BlockWork } from './block-work.ts';
 import { type DayMax, estimateDayMaxes, readReps, toMovementKey } from './day-max.ts';
+import { type Mapped, mapAgain } from './map-again.ts';
 import type { OneRepMaxFormula } from './one-rep-max.ts';
 import { rememberByWorks } from './remember.ts';
 import { type Result, toResult } from './result.ts';
@@ -36,6 +37,10 @@ export interface MaxHistory {
   readonly estimated: Timeline;
 }
 
+type KeyedMax = Omit<ValidMax, 'boundOnly'> & { readonly key: string };
+
+const NONE: readonly KeyedMax[] = [];
+
 /** The series of a movement without settings, as a `max` line of an athlete means it. */
 export function toPlainKey(movementKey: string, perHand: boolean): string {
   return perHand ? `${movementKey} | two implements` : movementKey;
@@ -47,14 +52,21 @@ export const findMaxHistory = (works: SessionWorks, athlete: string, formula: On
 
 const readHistory = rememberByWorks(
   (works, athlete, formula): MaxHistory =>
-    collectHistory(works, athlete, works.practice.sessionsOf(athlete), formula as OneRepMaxFormula),
+    new History({
+      works,
+      formula: formula as OneRepMaxFormula,
+      records: works.practice.sessionsOf(athlete),
+      stated: findStated(works.practice, athlete),
+      workOf: (record) => works.of(record),
+    }),
 );
 
 interface Known {
   readonly records: readonly SessionRecord[];
   readonly basis: object;
+  readonly movementsVersion: number;
   readonly stated: readonly KeyedMax[];
-  readonly history: MaxHistory;
+  readonly history: History;
 }
 
 const histories = new WeakMap<SessionWorks, Map<string, Known>>();
@@ -73,57 +85,67 @@ export function findMaxesOf(
   histories.set(works, byKey);
   const id = `${athlete}\n${key}\n${formula}`;
   const known = byKey.get(id);
-  if (known?.records === records && known.basis === basis && known.stated === stated) return known.history;
-  const history = collectHistory(works, athlete, records, formula, key);
-  byKey.set(id, { records, basis, stated, history });
+  const isSame = known?.basis === basis && known.stated === stated;
+  if (isSame && known.records === records) return known.history;
+  const { movementsVersion } = works.practice;
+  const history = new History(
+    {
+      works,
+      formula,
+      records,
+      stated: stated.filter((max) => toMovementKey(max.key) === key),
+      workOf: (record) => works.ofMovement(record, key),
+    },
+    // Which lines are of the movement is the same for sure while no name may mean another.
+    isSame && known.movementsVersion === movementsVersion ? known.history : undefined,
+  );
+  byKey.set(id, { records, basis, movementsVersion, stated, history });
   return history;
 }
 
-/** Each of the two is worked out when it is first asked for; of one movement from its lines alone. */
-function collectHistory(
-  works: SessionWorks,
-  athlete: string,
-  records: readonly SessionRecord[],
-  formula: OneRepMaxFormula,
-  key?: string,
-): MaxHistory {
-  const workOf = (record: SessionRecord): SessionWork =>
-    key === undefined ? works.of(record) : works.ofMovement(record, key);
-  let proven: Timeline | undefined;
-  let estimated: Timeline | undefined;
-  return {
-    get proven() {
-      proven ??= toTimeline([
-        ...findStated(works.practice, athlete).filter(
-          (max) => key === undefined || toMovementKey(max.key) === key,
-        ),
-        ...records
-          .filter((record) => holdsTest(record.entry))
-          .flatMap((record) => listTested(workOf(record), formula)),
-      ]);
-      return proven;
-    },
-    get estimated() {
-      estimated ??= toTimeline(records.flatMap((record) => listEstimated(works, workOf(record), formula)));
-      return estimated;
-    },
-  };
+interface Ask {
+  readonly works: SessionWorks;
+  readonly formula: OneRepMaxFormula;
+  readonly records: readonly SessionRecord[];
+  readonly stated: readonly KeyedMax[];
+  readonly workOf: (record: SessionRecord) => SessionWork;
 }
 
-const knownEstimates = new WeakMap<readonly DayMax[], readonly KeyedMax[]>();
+type BySession = Mapped<SessionRecord, readonly KeyedMax[]>;
 
-/** Of a session whose maxes are the same the same list, since after each edit all sessions are asked. */
-function listEstimated(
-  works: SessionWorks,
-  work: SessionWork,
-  formula: OneRepMaxFormula,
-): readonly KeyedMax[] {
-  const maxes = works.maxesOf(work, formula);
-  const known = knownEstimates.get(maxes);
-  if (known) return known;
-  const estimates = maxes.map((max) => fromDayMax(max, work.record.day, 'estimated'));
-  knownEstimates.set(maxes, estimates);
-  return estimates;
+/** Each of the two is worked out when it is first asked for, session by session: after an edit for what is new alone. */
+class History implements MaxHistory {
+  private readonly ask: Ask;
+  private tests: BySession | undefined;
+  private estimates: BySession | undefined;
+  private knownProven: Timeline | undefined;
+  private knownEstimated: Timeline | undefined;
+
+  constructor(ask: Ask, before?: History) {
+    this.ask = ask;
+    this.tests = before?.tests;
+    this.estimates = before?.estimates;
+  }
+
+  get proven(): Timeline {
+    if (this.knownProven) return this.knownProven;
+    const { records, formula, stated, workOf } = this.ask;
+    const listTests = (record: SessionRecord): readonly KeyedMax[] =>
+      holdsTest(record.entry) ? listTested(workOf(record), formula) : NONE;
+    this.tests = mapAgain(records, listTests, this.tests);
+    this.knownProven = toTimeline([...stated, ...this.tests.values.flat()]);
+    return this.knownProven;
+  }
+
+  get estimated(): Timeline {
+    if (this.knownEstimated) return this.knownEstimated;
+    const { works, records, formula, workOf } = this.ask;
+    const listEstimates = (record: SessionRecord): readonly KeyedMax[] =>
+      works.maxesOf(workOf(record), formula).map((max) => fromDayMax(max, record.day, 'estimated'));
+    this.estimates = mapAgain(records, listEstimates, this.estimates);
+    this.knownEstimated = toTimeline(this.estimates.values.flat());
+    return this.knownEstimated;
+  }
 }
 
 const testing = new WeakMap<SessionEntry, boolean>();
@@ -137,15 +159,12 @@ function holdsTest(entry: SessionEntry): boolean {
   return holds;
 }
 
-type KeyedMax = Omit<ValidMax, 'boundOnly'> & { readonly key: string };
-
 interface Stated {
   readonly movementsVersion: number;
   readonly movements: readonly (Movement | undefined)[];
   readonly maxes: readonly KeyedMax[];
 }
 
-const NONE: readonly KeyedMax[] = [];
 const knownStated = new WeakMap<AthleteEntry, Stated>();
 
 /** What an athlete's definition states: the same list as long as it says the same and means the same movements. */

@@ -2,12 +2,17 @@ import type { SessionRecord } from './athlete.ts';
 import type { Practice } from './practice.ts';
 
 /** Days from a session to the last one of its week, at most. */
-const REST_OF_WEEK = 6;
+export const REST_OF_WEEK = 6;
 
 /**
- * Whether the sessions up to the end of some records' weeks are all what they were at an edition of the practice: then
- * whatever rests on them and on definitions is the same too.
+ * Whether the sessions up to some records' days, and so many days behind, are all what they were at an edition of the
+ * practice: then whatever rests on them and on definitions is the same too.
  */
-export function isSamePast(practice: Practice, records: readonly SessionRecord[], edition: number): boolean {
-  return !records.some(({ athlete, day }) => practice.hasChangedSince(edition, athlete, day + REST_OF_WEEK));
+export function isSamePast(
+  practice: Practice,
+  records: readonly SessionRecord[],
+  edition: number,
+  daysBehind = 0,
+): boolean {
+  return !records.some(({ athlete, day }) => practice.hasChangedSince(edition, athlete, day + daysBehind));
 }

@@ -11,7 +11,7 @@ import { describeHints, describeMax, listShownMaxes } from './line-lens.ts';
 import { describePlan, describePlanHints } from './plan-lens.ts';
 import { describeRoundHints } from './round-hints.ts';
 import { describeSession, saysOfItself } from './session-lens.ts';
-import { recall, rememberSession } from './session-memory.ts';
+import { type Reach, recall, rememberSession } from './session-memory.ts';
 
 /**
  * Where the lenses of a file stand, from top to bottom. What they say is worked out by {@link describeLens} when it is
@@ -26,7 +26,7 @@ export function listLensPlaces(works: SessionWorks, uri: string, options: LensOp
     if (entry.kind !== 'session') continue;
     const { spots, answers } = lookAtSession(works, uri, { ...placed, entry }, options);
     for (const spot of spots) {
-      const known = answers.get(nameOf(spot)) as SpotLens;
+      const known = answers[REACHES[spot.kind]].get(nameOf(spot)) as SpotLens;
       places.push({
         kind: spot.kind,
         line: line + spot.entryLine,
@@ -57,21 +57,35 @@ export function describeLens(
     ({ kind, entryLine, nth }) =>
       kind === place.kind && entryLine === place.line - placed.line && nth === place.nth,
   );
-  const lens = spot && recall(answers, nameOf(spot), () => describeSpot(works, records, spot, options));
+  const lens =
+    spot &&
+    recall(answers[REACHES[spot.kind]], nameOf(spot), () => describeSpot(works, records, spot, options));
   return lens && { ...lens, line: place.line };
 }
 
-/** Its lenses' places, and what is known already of what they say, by {@link nameOf}. */
+/** How far it rests on other sessions what a lens says: the week's change stands in the lens of a session. */
+const REACHES: Readonly<Record<Spot['kind'], Reach>> = { session: 'week', block: 'day', line: 'day' };
+
+interface SeenSession {
+  readonly records: readonly SessionRecord[];
+  readonly spots: readonly Spot[];
+  /** What is known already of what its lenses say, by {@link nameOf}. */
+  readonly answers: Readonly<Record<Reach, Map<string, unknown>>>;
+}
+
 function lookAtSession(
   works: SessionWorks,
   uri: string,
   placed: PlacedEntry & { readonly entry: SessionEntry },
   options: LensOptions,
-): { records: readonly SessionRecord[]; spots: readonly Spot[]; answers: Map<string, unknown> } {
+): SeenSession {
   const { practice } = works;
   const records = practice.recordsOf(uri, placed);
-  const answers = rememberSession(practice, placed.entry, records, options);
-  const spots = recall(answers, 'spots', () => listSpots(works, placed.entry, records, options));
+  const answers = {
+    day: rememberSession(practice, placed.entry, records, options, 'day'),
+    week: rememberSession(practice, placed.entry, records, options, 'week'),
+  };
+  const spots = recall(answers.week, 'spots', () => listSpots(works, placed.entry, records, options));
   return { records, spots, answers };
 }
 
@@ -226,7 +240,7 @@ export function describeFileHints(
     if (entry.kind === 'plan') return describePlanHints(works, placed, options);
     if (entry.kind !== 'session') return [];
     const records = works.practice.recordsOf(uri, placed);
-    const answers = rememberSession(works.practice, entry, records, options);
+    const answers = rememberSession(works.practice, entry, records, options, 'day');
     const hints = recall(answers, 'hints', () => {
       const changes = records.length === 1 ? describeHints(works, works.of(records[0]!), options) : [];
       return [...describeRoundHints(entry), ...changes];

@@ -22,6 +22,7 @@ import { printNumber } from '../units/number.ts';
 import { describeDone } from './done-against-planned.ts';
 import type { Lens, LensOptions } from './lens.ts';
 import { areSumsKnown, LOADING } from './loading.ts';
+import { recall, rememberSession } from './session-memory.ts';
 import { count, joinFacts, printChange, printKilograms } from './words.ts';
 
 /** `58 min · 26 working sets · 7 825 kg incl. body · week 47 so far 4 % over week 46`. */
@@ -31,7 +32,10 @@ export function describeSession(
   options: LensOptions,
 ): Omit<Lens, 'line'> {
   const { entry } = records[0]!;
-  const done = records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined;
+  const memory = rememberSession(works.practice, entry, records, options, 'day');
+  const done = recall(memory, 'done', () =>
+    records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined,
+  );
   if (entry.missed) {
     return {
       kind: 'session',

@@ -1,7 +1,7 @@
 import type { SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { isSamePast } from '../practice/same-past.ts';
+import { isSamePast, REST_OF_WEEK } from '../practice/same-past.ts';
 import type { LensOptions } from './lens.ts';
 
 interface Memory {
@@ -10,23 +10,32 @@ interface Memory {
   readonly answers: Map<string, unknown>;
 }
 
-const memories = new WeakMap<SessionEntry, Memory>();
+/** Up to which sessions something rests on them: those of the session's day, or all of its week. */
+export type Reach = 'day' | 'week';
+
+const DAYS_BEHIND: Readonly<Record<Reach, number>> = { day: 0, week: REST_OF_WEEK };
+const memories: Readonly<Record<Reach, WeakMap<SessionEntry, Memory>>> = {
+  day: new WeakMap(),
+  week: new WeakMap(),
+};
 
 /**
  * What was said of a session, by a name for each thing, as long as all is the same that it may rest on: the options,
- * definitions, and the athletes' sessions up to the end of its week. What rests on later ones has no place here.
+ * definitions, and the athletes' sessions as far as it reaches. What rests on later ones has no place here.
  */
 export function rememberSession(
   practice: Practice,
   entry: SessionEntry,
   records: readonly SessionRecord[],
   { today, formula, unit, complete }: LensOptions,
+  reach: Reach,
 ): Map<string, unknown> {
   const basis = [practice.definitionsVersion, today, formula, unit, complete].join(' ');
-  const known = memories.get(entry);
-  if (known?.basis === basis && isSamePast(practice, records, known.edition)) return known.answers;
+  const known = memories[reach].get(entry);
+  const isSame = known?.basis === basis && isSamePast(practice, records, known.edition, DAYS_BEHIND[reach]);
+  if (isSame) return known.answers;
   const answers = new Map<string, unknown>();
-  memories.set(entry, { basis, edition: practice.edition, answers });
+  memories[reach].set(entry, { basis, edition: practice.edition, answers });
   return answers;
 }
 

@@ -38,9 +38,9 @@ test.each([
     [2, 3],
   ],
   [
-    'a session of the next day came: the week before ends later',
+    'a session of the next day came: only the change of the week may be another',
     (text: string) => `${text}\nsession 2026-11-11 Ann Vell\n  Push-Up: 9\n`,
-    [2, 3],
+    [2, 3, 6],
   ],
   [
     'a session of somebody else came',

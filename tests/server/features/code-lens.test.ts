@@ -2,7 +2,8 @@ import { provideCodeLenses, resolveCodeLens } from '@plimsoll/server/features/co
 import type { FeatureContext } from '@plimsoll/server/features/context';
 import { provideExplanation } from '@plimsoll/server/features/explain';
 import type { ExplainParams } from '@plimsoll/server/messages';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import type { CodeLens } from 'vscode-languageserver';
 import { createContext } from '../support/feature-context.ts';
 
 const text = `athlete Ann Vell
@@ -60,6 +61,35 @@ test('words that an edit leaves as they were come without being asked for', () =
     before.map(({ command }) => command),
   );
   expect(after.at(-1)!.command).toBeUndefined();
+});
+
+describe('the lenses in sight', () => {
+  const many = Array.from(
+    { length: 100 },
+    (_, index) =>
+      `session 2026-11-03 ${String(index % 24).padStart(2, '0')}:00 Ann Vell\n  Push-Up: ${index + 1}\n\n`,
+  ).join('');
+  const lineOf = (lens: CodeLens) => lens.range.start.line;
+  const listWorded = (context: FeatureContext) =>
+    provideCodeLenses(context, 'a.plim').flatMap((lens) => (lens.command ? [lineOf(lens)] : []));
+
+  test('come with their words after an edit, and no others', () => {
+    const context = createContext({ 'a.plim': many });
+    const seen = provideCodeLenses(context, 'a.plim').filter(
+      (lens) => lineOf(lens) >= 30 && lineOf(lens) <= 60,
+    );
+    for (const lens of seen) resolveCodeLens(context, lens);
+    context.practice.setFile('a.plim', many.replace('Push-Up: 1\n', 'Push-Up: 2\n'));
+    expect(listWorded(context)).toEqual(seen.map(lineOf));
+  });
+
+  test('are others once the editor was scrolled', () => {
+    const context = createContext({ 'a.plim': many });
+    const lenses = provideCodeLenses(context, 'a.plim');
+    for (const lens of [lenses[0]!, lenses.at(-1)!]) resolveCodeLens(context, lens);
+    context.practice.setFile('a.plim', many.replace('Push-Up: 1\n', 'Push-Up: 2\n'));
+    expect(listWorded(context)).toEqual([lineOf(lenses.at(-1)!)]);
+  });
 });
 
 test('of two lenses over one line each has its own words', () => {

@@ -27,6 +27,7 @@ export function createContext(
       toClientUri: (uri) => uri,
       complaintAbout: () => undefined,
     },
+    inSight: new Map(),
     settings: { ...DEFAULT_SETTINGS, ...settings },
     today,
   };

@@ -1,0 +1,27 @@
+/** Values of a list's items, each of them by itself. */
+export interface Mapped<T, U> {
+  readonly items: readonly T[];
+  readonly values: readonly U[];
+}
+
+/**
+ * Values of a list that differs by little from one before: those of the same items at its beginning and at its end are
+ * taken over.
+ */
+export function mapAgain<T, U>(
+  items: readonly T[],
+  compute: (item: T) => U,
+  before: Mapped<T, U> = { items: [], values: [] },
+): Mapped<T, U> {
+  const shorter = Math.min(items.length, before.items.length);
+  let front = 0;
+  while (front < shorter && items[front] === before.items[front]) front++;
+  let back = 0;
+  while (back < shorter - front && items.at(-1 - back) === before.items.at(-1 - back)) back++;
+  const values = [
+    ...before.values.slice(0, front),
+    ...items.slice(front, items.length - back).map(compute),
+    ...before.values.slice(before.values.length - back),
+  ];
+  return { items, values };
+}
