@@ -2,10 +2,10 @@ import type { IsoDate } from '../calendar/iso-date.ts';
 import { SessionWorks } from '../measures/session-work.ts';
 import type { Entry, SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
-import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { isSamePast } from '../practice/same-past.ts';
 import type { ReadFile } from '../reading/read-file.ts';
+import { settle } from '../reading/settle.ts';
 import { checkAvoid } from './check-avoid.ts';
 import {
   checkAway,
@@ -149,7 +149,7 @@ const ownByEntry = new WeakMap<Entry, readonly Problem[]>();
 
 /** What reading an entry found, and what it shows by itself. */
 function listOwn(entry: Entry): readonly Problem[] {
-  const known = ownByEntry.get(entry) ?? [...entry.problems, ...checkEntry(entry)];
+  const known = ownByEntry.get(entry) ?? settle([...entry.problems, ...checkEntry(entry)]);
   ownByEntry.set(entry, known);
   return known;
 }
@@ -160,10 +160,9 @@ interface Known {
   readonly today: IsoDate;
   readonly line: number;
   readonly problems: readonly Problem[];
-  /** What comes of other sessions, and the edition of the practice and the lists of sessions that it rests on. */
+  /** What comes of other sessions, as they were in that edition of the practice. */
   readonly edition: number;
   readonly byHistory: readonly Problem[];
-  readonly histories: readonly (readonly SessionRecord[])[];
   readonly byAll: readonly Problem[];
 }
 
@@ -179,23 +178,18 @@ function checkOnce(entry: Entry, context: CheckContext): readonly Problem[] {
   const version = entry.kind === 'session' ? practice.definitionsVersion : practice.linesVersion;
   const same =
     before?.version === version && before.today === today && before.line === line ? before : undefined;
-  const histories = context.records.map(({ athlete }) => practice.sessionsOf(athlete));
-  if (same?.histories.every((history, index) => history === histories[index])) return joinProblems(same);
+  if (same && isSamePast(practice, context.records, same.edition, Number.POSITIVE_INFINITY))
+    return joinProblems(same);
   const isSession = entry.kind === 'session';
+  const byHistory = same && isSamePast(practice, context.records, same.edition) ? same.byHistory : undefined;
   const known: Known = {
     version,
     today,
     line,
-    problems: same?.problems ?? checkDefined(entry, context),
+    problems: same?.problems ?? settle(checkDefined(entry, context)),
     edition: practice.edition,
-    byHistory:
-      same && isSamePast(practice, context.records, same.edition)
-        ? same.byHistory
-        : isSession
-          ? checkByHistory(entry, context)
-          : [],
-    histories,
-    byAll: isSession ? BY_ALL.flatMap((check) => [...check(entry, context)]) : [],
+    byHistory: byHistory ?? settle(isSession ? checkByHistory(entry, context) : []),
+    byAll: settle(isSession ? BY_ALL.flatMap((check) => [...check(entry, context)]) : []),
   };
   entries.set(entry, known);
   return joinProblems(known);

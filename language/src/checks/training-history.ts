@@ -1,10 +1,10 @@
 import { findCell } from '../measures/expand-sets.ts';
-import type { SessionEntry } from '../model/entry.ts';
 import type { Amount, Cell, MassLoad, SetGroup } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { implementOf } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import { countUpTo } from '../practice/session-list.ts';
+import { settle } from '../reading/settle.ts';
 import { isPreparation } from './check-context.ts';
 
 /** Working sets with a mass, as they are written; `reps` are those of one side. */
@@ -35,10 +35,11 @@ interface LoadedCell extends LoadedMovement {
 type LoadedByMovement = ReadonlyMap<string, LoadedMovement>;
 
 interface Known {
-  version: number;
-  sessions: WeakMap<SessionEntry, Map<number, LoadedByMovement>>;
+  readonly version: number;
+  /** Lists, for a map of each session would take more room than the session. */
+  readonly sessions: WeakMap<SessionRecord, readonly LoadedCell[]>;
   /** By cell, which is the same object wherever the same line stands. */
-  cells: WeakMap<Cell, LoadedCell>;
+  readonly cells: WeakMap<Cell, LoadedCell>;
 }
 
 const knownByPractice = new WeakMap<Practice, Known>();
@@ -75,7 +76,7 @@ export function* listLoadedBefore(
 ): Iterable<MovementDay> {
   const known = findKnown(practice);
   for (const before of listBefore(practice.sessionsWith(record.athlete, key), record)) {
-    const loaded = findLoaded(practice, known, before).get(key);
+    const loaded = joinLoaded(listCells(practice, known, before), key);
     if (loaded) yield { record: before, ...loaded };
   }
 }
@@ -93,44 +94,44 @@ export function isDoneAfter(practice: Practice, record: SessionRecord, key: stri
   return false;
 }
 
-/** The loaded movements of one athlete's part in a session. */
+/** The movements of one athlete's part in a session that have a mass. */
 export function listLoaded(practice: Practice, record: SessionRecord): LoadedByMovement {
-  return findLoaded(practice, findKnown(practice), record);
+  const loaded = new Map<string, LoadedMovement>();
+  for (const cell of listCells(practice, findKnown(practice), record)) {
+    const before = loaded.get(cell.key);
+    loaded.set(cell.key, before ? join(before, cell) : cell);
+  }
+  return loaded;
 }
 
-function findLoaded(
-  practice: Practice,
-  known: Known,
-  { entry, index }: Pick<SessionRecord, 'entry' | 'index'>,
-): LoadedByMovement {
-  const byIndex = known.sessions.get(entry) ?? new Map<number, LoadedByMovement>();
-  known.sessions.set(entry, byIndex);
-  const found = byIndex.get(index) ?? collectLoaded(practice, known, entry, index);
-  byIndex.set(index, found);
+function listCells(practice: Practice, known: Known, record: SessionRecord): readonly LoadedCell[] {
+  const found = known.sessions.get(record) ?? settle(collectCells(practice, known, record));
+  known.sessions.set(record, found);
   return found;
 }
 
-function collectLoaded(
-  practice: Practice,
-  known: Known,
-  entry: SessionEntry,
-  index: number,
-): LoadedByMovement {
-  const loaded = new Map<string, LoadedMovement>();
+function collectCells(practice: Practice, known: Known, { entry, index }: SessionRecord): LoadedCell[] {
+  const cells: LoadedCell[] = [];
   for (const block of entry.blocks) {
     for (const line of block.lines) {
-      if (isPreparation({ block, line })) continue;
       const cell = findCell(line, index);
-      const ofLine = cell && (known.cells.get(cell) ?? readLoaded(practice, line.name.text, cell));
-      if (!ofLine) continue;
-      known.cells.set(cell, ofLine);
-      if (ofLine.sets.length === 0) continue;
-      const { key } = ofLine;
-      const before = loaded.get(key);
-      loaded.set(key, before ? { ...before, sets: [...before.sets, ...ofLine.sets] } : ofLine);
+      if (!cell || isPreparation({ block, line })) continue;
+      const loaded = known.cells.get(cell) ?? readLoaded(practice, line.name.text, cell);
+      known.cells.set(cell, loaded);
+      if (loaded.sets.length > 0) cells.push(loaded);
     }
   }
-  return loaded;
+  return cells;
+}
+
+function joinLoaded(cells: readonly LoadedCell[], key: string): LoadedMovement | undefined {
+  let all: LoadedMovement | undefined;
+  for (const cell of cells) if (cell.key === key) all = all ? join(all, cell) : cell;
+  return all;
+}
+
+function join(before: LoadedMovement, more: LoadedMovement): LoadedMovement {
+  return { ...before, sets: [...before.sets, ...more.sets] };
 }
 
 function readLoaded(practice: Practice, name: string, { sets }: Cell): LoadedCell {

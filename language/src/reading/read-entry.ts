@@ -117,12 +117,23 @@ function toProblem({ code, message, span, fixes }: FoundLineSlip): Problem {
   return { code, severity: findCheck(code).severity, message, span, ...(fixes.length > 0 && { fixes }) };
 }
 
+const headerSpans: Span[] = [];
+const LONG_HEADER = 200;
+
+/** One and the same object for all headers of a length, for there is one in each of a practice's sessions. */
+function spanTo(end: number): Span {
+  headerSpans[end] ??= { line: 0, start: 0, end };
+  return headerSpans[end];
+}
+
 /** What the text alone says of an entry. */
 function frameOf(lines: readonly string[], opens: boolean): EntryFrame {
   const first = lines[0] ?? '';
+  const start = opens ? skipSpace(first, 0) : 0;
+  const end = opens ? first.trimEnd().length : 0;
   return {
     lineCount: lines.length,
-    header: { line: 0, start: opens ? skipSpace(first, 0) : 0, end: opens ? first.trimEnd().length : 0 },
+    header: start === 0 && end < LONG_HEADER ? spanTo(end) : { line: 0, start, end },
     ignores: readIgnores(lines),
   };
 }

@@ -1,5 +1,6 @@
 import type { MassUnit } from '../../units/mass.ts';
 import type { TrainingPiece } from '../training-fold.ts';
+import { TailMemo } from './session-header.ts';
 
 /** Lines kept at once, twice: years of one athlete's work stand in fewer different ones. */
 const MOST_LINES = 100_000;
@@ -15,6 +16,7 @@ type Generation = Map<MassUnit | undefined, Lines>;
  * room once, and what follows from it alone can be remembered by it. The longest unused are forgotten.
  */
 export class LineMemo {
+  readonly tails = new TailMemo();
   #young: Generation = new Map();
   #old: Generation = new Map();
   #size = 0;

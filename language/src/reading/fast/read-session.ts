@@ -48,7 +48,7 @@ function readSession(
 ): Entry | undefined {
   const first = lines[0]!;
   if (first.length > LONGEST || DOUBTFUL.test(first)) return undefined;
-  const header = readSessionHeader(first);
+  const header = readSessionHeader(first, memo.tails);
   const reading = new EntryReading(fileUnit, NOBODY);
   const fold = new TrainingFold(reading);
   for (let index = 1; index < lines.length; index++) {

@@ -2,6 +2,7 @@ import { parseIsoDate } from '../../calendar/iso-date.ts';
 import type { SessionEntry } from '../../model/entry.ts';
 import type { Written } from '../../model/source.ts';
 import { LIMITS } from '../../vocabulary/limits.ts';
+import { settle } from '../settle.ts';
 import { giveUp } from './line-cursor.ts';
 
 type Header = Pick<SessionEntry, 'date' | 'clock' | 'athletes' | 'place' | 'plan'>;
@@ -11,23 +12,52 @@ const WHEN = /^session (\d{4}-\d\d-\d\d)(?: ([01]\d|2[0-3]):([0-5]\d))?(?= |$)/;
 const NAME = /^(?:(?!(?:at|and|week|day)(?: |$))[\p{L}][\p{L}\p{M}'\u2019-]*(?: |$))+$/iu;
 const PLAN = /^(.+?) week (\d{1,3}) day (\d{1,3})$/;
 
+/** Where the date stands in every such header. */
+const DATE_SPAN = { line: 0, start: 8, end: 18 } as const;
+
+type Tail = Pick<SessionEntry, 'athletes' | 'place' | 'plan'>;
+
+/** What stood behind the date before, by where it begins: most sessions of a log are somebody's at the same place. */
+export class TailMemo {
+  private tails = new Map<string, Tail>();
+
+  find(line: string, from: number): Tail {
+    const id = `${from}${line.slice(from)}`;
+    const known = this.tails.get(id);
+    if (known) return known;
+    const tail = readTail(line, from);
+    if (this.tails.size >= MOST_TAILS) this.tails = new Map();
+    this.tails.set(id, tail);
+    return tail;
+  }
+}
+
+const MOST_TAILS = 10_000;
+
 /** `session 2026-11-17 07:10 Ivo | Tibor at Herne Loft, Wicker Base week 2 day 1` */
-export function readSessionHeader(line: string): Header {
+export function readSessionHeader(line: string, memo = new TailMemo()): Header {
   const when = WHEN.exec(line);
   const date = when ? parseIsoDate(when[1]!) : undefined;
   if (!when || date === undefined || line.endsWith(' ')) return giveUp();
   const clock = when[2] === undefined ? undefined : `${when[2]}:${when[3]}`;
+  return {
+    date: { text: date, date, span: DATE_SPAN },
+    ...(clock !== undefined && { clock }),
+    ...memo.find(line, when[0].length),
+  };
+}
+
+/** Who, where and which day of a plan: all that stands behind the date and the time. */
+function readTail(line: string, from: number): Tail {
   let end = line.length;
-  const comma = line.indexOf(', ', when[0].length);
+  const comma = line.indexOf(', ', from);
   const plan = comma < 0 ? undefined : readPlan(line, comma + 2);
   if (comma >= 0) end = comma;
-  const at = line.slice(0, end).indexOf(' at ', when[0].length);
+  const at = line.slice(0, end).indexOf(' at ', from);
   const place = at < 0 ? undefined : readName(line, at + 4, end);
   if (at >= 0) end = at;
   return {
-    date: { text: date, date, span: { line: 0, start: 8, end: 18 } },
-    ...(clock !== undefined && { clock }),
-    athletes: end > when[0].length ? readAthletes(line, when[0].length + 1, end) : [],
+    athletes: settle(end > from ? readAthletes(line, from + 1, end) : []),
     ...(place && { place }),
     ...(plan && { plan }),
   };
