@@ -8,9 +8,9 @@ import { enableCompileCache, flushCompileCache } from 'node:module';
 /** Put in by the build, for there are two such programs. */
 declare const PROGRAM: string;
 
-/** A server that is killed writes nothing at its end; by then it has compiled what its start needs. */
-const STARTED_IN_MS = 5_000;
+/** A server that is killed writes nothing at its end; by now it has compiled what daily work needs. It is written once. */
+const AT_WORK_AFTER_MS = 30_000;
 
 enableCompileCache?.();
 require(PROGRAM);
-setTimeout(() => flushCompileCache?.(), STARTED_IN_MS).unref();
+setTimeout(() => flushCompileCache?.(), AT_WORK_AFTER_MS).unref();

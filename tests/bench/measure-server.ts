@@ -15,6 +15,10 @@ const PACE_IN_MS = [60, 240] as const;
 /** Edits of a definition are followed by work in the background; a person does not make them in a burst. */
 const EDIT_PACE_IN_MS = [300, 600] as const;
 const P95 = 0.95;
+/** The server gives memory back when it has had nothing to do for some seconds. */
+const REST_IN_MS = 6_000;
+/** By then Node has written what it compiled. */
+const COMPILED_CODE_KEPT_AFTER_MS = 32_000;
 
 /** What a server on one practice showed; times in milliseconds. */
 interface ServerTimes {
@@ -35,7 +39,7 @@ interface ServerTimes {
 export async function measureServer(plan: Plan): Promise<Findings> {
   const all: ServerTimes[] = [];
   for (const bytes of plan.sizes) all.push(await measureSize(preparePractice(bytes), plan));
-  const empty = await measureEmpty();
+  const empty = await measureEmpty(plan);
   const practice = preparePractice(plan.usual);
   const path = chooseLog(practice);
   const plain = await measurePlainLangium({ practice, path, keystrokes: Math.min(20, plan.keystrokes) });
@@ -93,6 +97,8 @@ export async function measureKeystrokes(
 
 async function measureSize(practice: Practice, plan: Plan): Promise<ServerTimes> {
   const path = chooseLog(practice);
+  // First the long run, after which Node has what it compiled of the server, as after any day's work.
+  const atWork = await measureAtWork(practice, path, plan);
   const firstLens: number[] = [];
   const started: number[] = [];
   for (let run = 0; run < plan.runs; run++) {
@@ -104,17 +110,34 @@ async function measureSize(practice: Practice, plan: Plan): Promise<ServerTimes>
     await client.stop();
     if (lenses.length === 0) throw new Error('The first answer has no lens');
   }
+  return { bytes: practice.bytes, firstLens, started, ...atWork };
+}
+
+/** One server on one practice, from reading it to edits of a definition. */
+async function measureAtWork(
+  practice: Practice,
+  path: string,
+  plan: Plan,
+): Promise<Omit<ServerTimes, 'bytes' | 'firstLens' | 'started'>> {
   const client = await ServerClient.start(practice.folder);
-  await client.settle();
-  const resident = readResidentBytes(client.pid);
+  const resident = await measureResident(client, plan);
   await client.open(path);
   const keystrokes = await measureKeystrokes(client, path, plan.keystrokes);
   const completions = client.capabilities.completionProvider
     ? await measureCompletions(client, path, plan.keystrokes)
     : [];
   const definitionEdits = await measureDefinitionEdits(client, practice, path, plan.keystrokes);
+  if (!plan.smoke)
+    await wait(Math.max(0, client.startedAt + COMPILED_CODE_KEPT_AFTER_MS - performance.now()));
   await client.stop();
-  return { bytes: practice.bytes, firstLens, started, resident, keystrokes, definitionEdits, completions };
+  return { resident, keystrokes, definitionEdits, completions };
+}
+
+/** Once all files are read, nothing is left to do, and memory was given back. */
+async function measureResident(client: ServerClient, { smoke }: Plan): Promise<number | undefined> {
+  await client.settle();
+  if (!smoke) await wait(REST_IN_MS);
+  return readResidentBytes(client.pid);
 }
 
 /** Other percentages of body mass for a movement that every log holds, each followed by the lenses of an open log. */
@@ -161,12 +184,11 @@ export async function measureCompletions(
   return times;
 }
 
-async function measureEmpty(): Promise<number | undefined> {
+async function measureEmpty(plan: Plan): Promise<number | undefined> {
   const folder = join(benchFolder, 'empty');
   mkdirSync(folder, { recursive: true });
   const client = await ServerClient.start(folder);
-  await client.settle();
-  const resident = readResidentBytes(client.pid);
+  const resident = await measureResident(client, plan);
   await client.stop();
   return resident;
 }
