@@ -1,6 +1,7 @@
 import type { Block, BlockKind } from '../model/entry.ts';
 import { printBlockHeader } from '../printing/print-block.ts';
 import { printDay } from '../summaries/words.ts';
+import type { ScannedToken } from '../syntax/scanned-token.ts';
 import { findHelp } from '../vocabulary/help.ts';
 import { findHistory } from './history.ts';
 import { type Offer, type Offers, toSnippet } from './item.ts';
@@ -107,6 +108,7 @@ export function completeBlock(spot: Spot): Offers | undefined {
   if (timed) return offerTimes(spot, timed === 'rest' ? RESTS : timed === 'every' ? STARTS : CAPS);
   const start = typing?.kind === 'WORD' ? typing.start : spot.column;
   const end = typing?.kind === 'WORD' ? endOfWord(spot) : spot.column;
+  if (typing?.kind === 'NUMBER' && last?.keyword === ',') return offerRounds(spot, kind, typing, words);
   if (typing && typing.kind !== 'WORD') return undefined;
   const isWord = typing !== undefined && tokens.every(({ kind }) => kind === 'LETTER');
   if (isWord || !isOpen(spot, end)) return undefined;
@@ -130,6 +132,18 @@ export function completeBlock(spot: Spot): Offers | undefined {
       return { ...offer, insert: isBehindComma ? space + insert : `, ${insert}` };
     }),
   };
+}
+
+/** `B circuit, 3` → `3 rounds`. */
+function offerRounds(
+  { line }: Spot,
+  kind: string,
+  { start, end }: ScannedToken,
+  words: ReadonlySet<string | undefined>,
+): Offers | undefined {
+  if (!OPTIONS[kind]?.includes('rounds') || words.has('rounds') || words.has('round')) return undefined;
+  const label = `${line.slice(start, end)} rounds`;
+  return { start, end, offers: [{ label, kind: 'keyword', help: findHelp('rounds') }] };
 }
 
 const STARTS = ['1:00', '1:30', '2:00', '0:30'];

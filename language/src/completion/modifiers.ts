@@ -74,11 +74,11 @@ function listSteps(spot: Spot, { whole, cellStart, wishes }: MovementSpot): Offe
   ];
 }
 
-/** What stands behind `then` or `after` in the steps that are offered. */
+/** What stands behind `then`, `after` or `+` in the steps that are offered. */
 function listStepValues(spot: Spot, movement: MovementSpot, word: string): Offer[] {
   return listSteps(spot, movement)
-    .filter(({ label }) => label.startsWith(`${word} `))
-    .map((offer) => ({ ...offer, label: offer.label.slice(word.length + 1) }));
+    .filter(({ label }) => label.startsWith(word))
+    .map((offer) => ({ ...offer, label: offer.label.slice(word.length).trimStart() }));
 }
 
 const EACH = ['week', 'session', 'round', 'cycle'];
@@ -138,7 +138,7 @@ export function offerModifierValues(spot: Spot, movement: MovementSpot): Offers 
     );
   }
   if (item.length > (word === 'instead' ? 2 : 1)) return 'none';
-  const offers = ['then', 'after'].includes(word)
+  const offers = ['then', 'after', ...(spot.context === 'plan' ? ['+'] : [])].includes(word)
     ? listStepValues(spot, movement, word)
     : listModifierValues(spot, movement, word);
   return offers.length > 0 ? inPlace(spot, movement, offers) : 'none';
@@ -186,7 +186,7 @@ function inPlace(spot: Spot, { item, whole }: MovementSpot, offers: readonly Off
   const start = written[0]?.start ?? spot.column;
   const end = Math.max(spot.column, written.at(-1)?.end ?? 0);
   if (start > spot.column || !isOpen(spot, end)) return 'none';
-  const lead = /\s/.test(spot.line[start - 1] ?? '') ? '' : ' ';
+  const lead = /[\s+]/.test(spot.line[start - 1] ?? '') ? '' : ' ';
   return {
     start,
     end,

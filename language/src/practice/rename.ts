@@ -1,5 +1,6 @@
 import { findBrokenRule } from '../checks/check-name-rules.ts';
 import type { Entry } from '../model/entry.ts';
+import { findLineSlip } from '../reading/line-slips/find-line-slip.ts';
 import { scanLine } from '../syntax/line-scanner.ts';
 import { foldName } from '../text/names.ts';
 import { shorten } from '../text/shorten.ts';
@@ -139,7 +140,26 @@ function isReadAlike({ kind }: Entry, text: string, inLine: readonly Reference[]
     (token) => `${token.kind} ${starts.has(token.start) ? newName : text.slice(token.start, token.end)}`,
   );
   const actual = after.tokens.map((token) => `${token.kind} ${changed.slice(token.start, token.end)}`);
-  return before.line.kind === after.line.kind && expected.join('\n') === actual.join('\n');
+  const isCutAlike = before.line.kind === after.line.kind && expected.join('\n') === actual.join('\n');
+  // `Note: 5` and `Ann and Bo` in a header are cut as any name, and mean something else.
+  const [wasSlip, isSlip] = [text, changed].map((line) => findLineSlip(line, kind, 0, false) !== undefined);
+  if (isCutAlike && (wasSlip || !isSlip)) return true;
+  return isMeantAlike(kind, text, changed, inLine, newName);
+}
+
+/** Of a slip that is read as it is meant, what is meant must be the same with the new name. */
+function isMeantAlike(
+  kind: Entry['kind'],
+  text: string,
+  changed: string,
+  inLine: readonly Reference[],
+  newName: string,
+): boolean {
+  const [before, after] = [text, changed].map((line) => findLineSlip(line, kind, 0)?.meant);
+  const names = new Set(inLine.map(({ span }) => text.slice(span.start, span.end)));
+  let expected = before;
+  for (const name of names) expected = expected?.replaceAll(name, newName);
+  return expected !== undefined && expected === after;
 }
 
 /** `saturday.plim, line 12`. */

@@ -64,6 +64,8 @@ function readOddDate(text: string): IsoDate[] {
     [first, second],
   ].map(([month, day]) => parseIsoDate(`${year}-${month!.padStart(2, '0')}-${day!.padStart(2, '0')}`));
   // Year first is followed by the month everywhere.
+  if (/^\d\d-\d\d?-\d\d$/.test(text))
+    dates.unshift(parseIsoDate(`20${first}-${second.padStart(2, '0')}-${writtenYear}`));
   const found = dates.filter((date) => date !== undefined);
   return [...new Set(packed || text.startsWith(year) ? found.slice(0, 1) : found)];
 }

@@ -374,6 +374,12 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     writes: ['$,$2', '($1)$2'],
   },
   {
+    pattern: of(String.raw`\d+\s*[x×]\s*\d+\s+(\d+(?:\s*/\s*\d+)+)`),
+    code: 'sets-spelled-apart',
+    message: 'Are $1 reps that were done? Then write $,; a load stands behind its own set, such as 8 @ 20 kg',
+    writes: ['$,'],
+  },
+  {
     pattern: of(String.raw`(\d+(?:\s*[/;]\s*\d+){2,})(${AT})?`),
     code: 'sets-spelled-apart',
     message: '$1 is several sets: write $,',

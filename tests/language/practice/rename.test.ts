@@ -248,3 +248,20 @@ describe('changes no number', () => {
     expect(sum(readFiles(after))).toEqual(sum(readMarked(marked).practice));
   });
 });
+
+describe('lines that are read as they are meant', () => {
+  const LOG = 'session 2026-11-03 Ann Vell\n  A1: Crate<|> Haul: 5\n';
+
+  test('take the new name', () => {
+    expect(changedLines(LOG, 'Box Haul')).toEqual(['  A1: Box Haul: 5']);
+  });
+
+  test.each([
+    ['session 2026-11-03 Ann Vell\n  Crate<|> Haul: 5\n', 'Note', 'line 2'],
+    ['session 2026-11-03 An<|>n Vell\n  Push-up: 5\n', 'Ann and Bo', 'line 1'],
+  ])('are not made by a name: %s', (text, name, where) => {
+    expect(renameAt(text, name)).toBe(
+      `In a.plim, ${where}, ${name} could not be told from the rest of the line: choose another name`,
+    );
+  });
+});

@@ -64,6 +64,11 @@ const ROWS: readonly (readonly [written: string, said: string, ...fixed: string[
     '5, 5, 5 @ 80 kg',
     '(5+5+5) @ 80 kg',
   ],
+  [
+    '3x8 12/14/16',
+    'Are 12/14/16 reps that were done? Then write 12, 14, 16; a load stands behind its own set, such as 8 @ 20 kg [sets-spelled-apart]',
+    '12, 14, 16',
+  ],
   ['5/5/5 @ 80 kg', '5/5/5 is several sets: write 5, 5, 5 [sets-spelled-apart]', '5, 5, 5 @ 80 kg'],
   [
     '5 @ 80 kg; 5 @ 85 kg',

@@ -159,7 +159,7 @@ session: slept 7 h
   Write sleep 7 h: the night before is told by sleep [spelling-of-word]
   → sleep 7 h
 session: weight 80 kg
-  Write bodyweight 80 kg: a weigh-in is told by bodyweight [spelling-of-word]
+  Write bodyweight 80 kg: a weigh-in is told by bodyweight; a load stands behind the sets, such as 5 @ 60 kg [stray-line]
   → bodyweight 80 kg
 session: BW: 80kg
   Write bodyweight 80kg: a weigh-in is told by bodyweight [spelling-of-word]
@@ -489,4 +489,79 @@ athlete: away 19-26 Dec 2026
 athlete: screened on 2026-11-17
   Write screened 2026-11-17: the date alone stands behind the word [spelling-of-word]
   → screened 2026-11-17
+session: session 2026-11-24: Mara Zog
+  Write session 2026-11-24 Mara Zog: nothing stands between the date and the athlete [spelling-of-word]
+  → session 2026-11-24 Mara Zog
+session: session 2026-11-24 12:30 pm Mara Zog
+  Write session 2026-11-24 12:30 Mara Zog: a time of day is written such as 07:10 or 18:30 [spelling-of-word]
+  → session 2026-11-24 12:30 Mara Zog
+session: Row: 2x8 @ 45 lb, 20 kg
+  Write Row: 8 @ 45 lb, 8 @ 20 kg: each set writes its own load [spelling-of-word]
+  → Row: 8 @ 45 lb, 8 @ 20 kg
+session: Row: 2x3 @ 61,25 kg
+  Write Row: 2x3 @ 61.25 kg or Row: 3 @ 61 kg, 3 @ 25 kg: a comma may stand in a number or between the loads of two sets [decimal-comma]
+  → Row: 2x3 @ 61.25 kg
+  → Row: 3 @ 61 kg, 3 @ 25 kg
+session: Row: 2x8 @ 20/22 kg
+  Write Row: 8 @ 20 kg, 8 @ 22 kg or Row: 2x8 @ 20&22 kg: the two sets may have a load each, or the two hands or sides [sets-spelled-apart]
+  → Row: 8 @ 20 kg, 8 @ 22 kg
+  → Row: 2x8 @ 20&22 kg
+session: Row: 2x8/side @ 20/22 kg
+  Write Row: 8/side @ 20 kg, 8/side @ 22 kg or Row: 2x8/side @ 20 kg left 22 kg right: the two sets may have a load each, or the two hands or sides [sets-spelled-apart]
+  → Row: 8/side @ 20 kg, 8/side @ 22 kg
+  → Row: 2x8/side @ 20 kg left 22 kg right
+session: Row: 2x5 @ 60 kg rpe 8/10
+  Write Row: 5 @ 60 kg rpe 8, 5 @ 60 kg rpe 10 or Row: 2x5 @ 60 kg rpe 8: the two sets may have a rating each, or both the same [rating-list]
+  → Row: 5 @ 60 kg rpe 8, 5 @ 60 kg rpe 10
+  → Row: 2x5 @ 60 kg rpe 8
+session: Row: 2x5 @ 60 kg rpe 8/9
+  Write Row: 5 @ 60 kg rpe 8, 5 @ 60 kg rpe 9 or Row: 2x5 @ 60 kg rpe 8.5: the two sets may have a rating each, or both the same [rating-list]
+  → Row: 5 @ 60 kg rpe 8, 5 @ 60 kg rpe 9
+  → Row: 2x5 @ 60 kg rpe 8.5
+session: Row: 2x5 @ 60 kg rpe 7/9
+  Write Row: 5 @ 60 kg rpe 7, 5 @ 60 kg rpe 9: each set writes its own rating [spelling-of-word]
+  → Row: 5 @ 60 kg rpe 7, 5 @ 60 kg rpe 9
+session: effort: RPE 8
+  Write effort 8: how hard a whole session was is its effort [spelling-of-word]
+  → effort 8
+session: pain 2/5 knee
+  Pain goes from 0 to 10: write which of these it is, then where [out-of-range]
+session: pain 3 out of 7
+  Pain goes from 0 to 10: write which of these it is, then where [out-of-range]
+session: sleep 7,30
+  Write sleep 7:30 or sleep 7.30 h: hours and minutes have a colon, and a part of an hour a point [unclear-time]
+  → sleep 7:30
+  → sleep 7.30 h
+session: missed the last rep
+  Write > missed the last rep: missed alone means that the whole session did not happen; of a set write 4 of 5 [spelling-of-word]
+  → > missed the last rep
+session: missed lunch
+  Write missed, lunch or > missed lunch: a comma stands before the reason why a whole session did not happen [syntax]
+  → missed, lunch
+  → > missed lunch
+plan: tm: 90
+  Write training max 90%: a share of the max, in percent [spelling-of-word]
+  → training max 90%
+place: plates 4x20, 2x7,5, 2x1,25 kg
+  Write plates 4x20, 2x7.5, 2x1.25 kg: a point stands in a number, and a comma between weights [spelling-of-word]
+  → plates 4x20, 2x7.5, 2x1.25 kg
+athlete: goal Pull-up +10 kg
+  Write goal Pull-up: 1 @ bw+10 kg: reps stand before the load [spelling-of-word]
+  → goal Pull-up: 1 @ bw+10 kg
+athlete: max Pull-up +20 kg on 2026-10-02
+  Write max Pull-up: bw+20 kg on 2026-10-02: weight added to the body begins with bw [spelling-of-word]
+  → max Pull-up: bw+20 kg on 2026-10-02
+athlete: retest Squat: 80,5 kg, 81 kg on 2026-02-01
+  Write retest Squat: 80.5 kg, 81 kg on 2026-02-01: a point stands in a number, and a comma between weights [spelling-of-word]
+  → retest Squat: 80.5 kg, 81 kg on 2026-02-01
+session: Rower: 2,000 m
+  Write Rower: 2000 m: a comma begins something new [spelling-of-word]
+  → Rower: 2000 m
+session: Rower: 500, 450, 400 m
+  Write Rower: 500 m, 450 m, 400 m: a number without a unit counts reps [missing-unit]
+  → Rower: 500 m, 450 m, 400 m
+session: Run: 2x5,2 km
+  Write Run: 2x5.2 km or Run: 2x5 km, 2x2 km: a comma may stand in a number or between two distances [decimal-comma]
+  → Run: 2x5.2 km
+  → Run: 2x5 km, 2x2 km
 `;

@@ -35,7 +35,9 @@ const ROWS: readonly Row[] = LINE_SLIP_ROWS.trim()
 /** A header is a whole entry; any other line stands in an entry of its kind. */
 function frame({ context, written }: Row, line = written): string[] {
   if (isHeader(context, written)) return [line, ...(context === 'session' ? ['  Push-up: 12'] : [])];
-  return [...HEADERS[context]!, `  ${line}`];
+  // Two sets stand outside of the three rounds.
+  const above = written.includes(': 2x') ? HEADERS[context]!.slice(0, 1) : HEADERS[context]!;
+  return [...above, `  ${line}`];
 }
 
 function isHeader(context: LineContext, written: string): boolean {
@@ -139,10 +141,27 @@ test('what is already as it should be is no slip', () => {
     ['session', 'missed, ferry'],
     ['session', 'Session Finisher: 8 @ 20 kg'],
     ['session', 'Row: 5, 5 @ 60 kg, 5'],
+    ['session', 'Row: 2x8 @ 20, 15'],
+    ['session', 'Row: 2x3 @ 12,5 kg'],
+    ['session', 'Row: 3x3 @ 7,5, 10 kg'],
+    ['session', 'Row: 3x8 12/14/16'],
+    ['session', 'Pain Free Row: 5'],
+    ['session', 'Tempo Squat 3x5 @ 40 kg'],
+    ['session', 'Drop Jump 3x5'],
+    ['session', 'took 5 min rest'],
+    ['session', 'session 2026-11-24 Mara Zog at Unit 7 - Annex'],
+    ['session', 'lasted 1 h 3 sets cut'],
+    ['session', 'sleep 7 h 2 wakes'],
+    ['session', 'Rower: 500 m in 1:40, 400 m'],
+    ['session', 'Push-up: 3, 30 s'],
+    ['plan', 'training max 140'],
     ['plan', 'days Mon, Thu'],
     ['plan', 'deload week 4, sets 60%, load 85%'],
     ['place', 'dumbbells 5 lb-50 lb by 5 lb pairs'],
     ['place', 'kettlebells 12,16,20 kg'],
+    ['place', 'kettlebells 8, 12,16 kg'],
+    ['place', 'plates 4x20, 2x15,2x10,4x5 kg'],
+    ['exercise', 'bodyweight 1'],
     ['athlete', 'Sex: Female'],
     ['athlete', 'away 2026-12-19 to 2027-01-03, tour'],
   ] as const) {

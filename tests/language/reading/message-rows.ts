@@ -516,6 +516,10 @@ file: session 11/17 Ivo
 file: session 2026/11/17 Ivo
     1:9 2026/11/17 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
       → Write 2026-11-17: session 2026-11-17 Ivo
+file: session 26-11-24 Ivo
+    1:9 26-11-24 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
+      → Write 2026-11-24: session 2026-11-24 Ivo
+      → Write 2024-11-26: session 2024-11-26 Ivo
 file: session 20261117 Ivo
     1:9 20261117 is no date that can be read without doubt: write year-month-day, such as 2026-11-17 [odd-date]
       → Write 2026-11-17: session 2026-11-17 Ivo

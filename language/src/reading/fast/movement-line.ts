@@ -4,7 +4,7 @@ import type { Written } from '../../model/source.ts';
 import { LINE_WORDS } from '../../vocabulary/keywords.ts';
 import { takeTrailingModifiers } from '../build-movement-line.ts';
 import type { EntryReading } from '../line-reading.ts';
-import { mayBeLineSlip } from '../line-slips/movement-words.ts';
+import { mayBeLineSlip, UNIT_BEHIND } from '../line-slips/movement-words.ts';
 import { settle } from '../settle.ts';
 import { shareLoads } from '../share-loads.ts';
 import { giveUp, LineCursor } from './line-cursor.ts';
@@ -46,7 +46,7 @@ export function readMovementLine(
   }
   const name = readName(text.slice(at, colon));
   const cursor = new LineCursor(text, index, colon + 1);
-  if (!ASCII.test(text.slice(colon))) giveUp();
+  if (!ASCII.test(text.slice(colon)) || UNIT_BEHIND.test(text.slice(colon))) giveUp();
   // A sled may take more than a bar; a check that knows what the movement needs is stricter.
   const masses = new LineMasses(reading.fileUnit, 'sledGrams');
   const cells = takeCells(cursor, masses);

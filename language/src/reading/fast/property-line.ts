@@ -126,7 +126,8 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
     (cursor, start) => {
       const score = within('pain', cursor.takeNumber());
       const where = cursor.takeText();
-      if (where !== '' && !/^[A-Za-z]/.test(where)) giveUp();
+      // `pain 3 out of 7` is a slip.
+      if (where !== '' && !/^(?!(?:out )?of )[A-Za-z]/i.test(where)) giveUp();
       const span = finish(cursor, start);
       return {
         kind: 'property',

@@ -8,8 +8,8 @@ import { giveUp } from './line-cursor.ts';
 type Header = Pick<SessionEntry, 'date' | 'clock' | 'athletes' | 'place' | 'plan'>;
 
 const WHEN = /^session (\d{4}-\d\d-\d\d)(?: ([01]\d|2[0-3]):([0-5]\d))?(?= |$)/;
-/** Words of any script, none of them `at`, `and`, `week` or `day`, single spaces between them. */
-const NAME = /^(?:(?!(?:at|and|week|day)(?: |$))[\p{L}][\p{L}\p{M}'\u2019-]*(?: |$))+$/iu;
+/** Words of any script, none of them `at`, `and`, `week`, `day` or of a time, single spaces between them. */
+const NAME = /^(?:(?!(?:at|and|week|day|am|pm|h|hrs)(?: |$))[\p{L}][\p{L}\p{M}'\u2019-]*(?: |$))+$/iu;
 const PLAN = /^(.+?) week (\d{1,3}) day (\d{1,3})$/;
 
 /** Where the date stands in every such header. */

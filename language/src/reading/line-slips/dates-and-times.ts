@@ -16,7 +16,8 @@ const BEFORE = String.raw`(?:session|starts?|away|screened|(?:bodyweight|max|goa
 const DASHED_DATE =
   /(?<!\d)(\d{4})\s*[\u2010-\u2015\u2212]\s*(\d{1,2})\s*[\u2010-\u2015\u2212]\s*(\d{1,2})(?!\d)/g;
 
-const HOURS = String.raw`(\d{1,2})\s*(?:h|hrs?|hours?)\s*(?:and\s+)?(\d{1,2})(?:\s*(?:m|mins?|minutes?))?`;
+/** Minutes without their unit stand right behind the hour, or are two digits with nothing else behind: not `7 h 2 wakes`. */
+const HOURS = String.raw`(\d{1,2})\s*(?:h|hrs?|hours?)(?:\s*(?:and\s+)?(\d{1,2})\s*(?:m|mins?|minutes?)|(\d{1,2})|\s+(\d\d)(?=\s*(?:$|[,|(–—-])))`;
 /** `40m10` may be a distance and its seconds: only minutes that no track has are read. */
 const MINUTES = String.raw`([1-9]|1[1-9])m([0-5]\d)(?:\s*s)?|(\d{1,2})\s*min(?:ute)?s?\s*(?:and\s+)?([0-5]?\d)\s*(?:s|secs?|seconds?)|(\d{1,2})min([0-5]\d)`;
 const COMPOUND = new RegExp(String.raw`(?<![\d\p{L}.:])(?:${HOURS}|${MINUTES})(?![\d\p{L}:.])`, 'giu');
@@ -110,7 +111,8 @@ function writeTimes([line]: Groups): string {
   const colon = /:(?!\d)/.exec(line!)?.index ?? -1;
   const from = colon + 1;
   const written = line!.slice(from).replace(COMPOUND, (all, ...parts: (string | undefined)[]) => {
-    const [hours, minutes, ...shorter] = parts;
+    const [hours, withUnit, adjacent, apart, ...shorter] = parts;
+    const minutes = withUnit ?? adjacent ?? apart;
     if (hours !== undefined) {
       if (Number(minutes) > 59) return all;
       if (word === 'lasted') return `${Number(hours) * 60 + Number(minutes)} min`;

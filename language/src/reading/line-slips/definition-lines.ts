@@ -60,7 +60,10 @@ export const DEFINITION_SLIPS: readonly LineSlip[] = [
   {
     within: PLACE,
     pattern: of(`((?:plates|bars|kettlebells)${GAP}(?=.*,\\s).*\\d,\\d.*)`),
-    writes: [([line]: Groups) => line!.replace(/(\d),(\d{1,2})(?!\d)/g, '$1.$2')],
+    // `15,10` and `2x15,2x10` are two weights.
+    writes: [
+      ([line]: Groups) => line!.replace(/(?<![\d.,])((?:\d+x)?[0127]),(25|5|75)(?!\d|\s*[x×])/gi, '$1.$2'),
+    ],
     unnoticed: true,
     why: 'a point stands in a number, and a comma between weights',
   },
@@ -125,7 +128,8 @@ export const DEFINITION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: EXERCISE,
-    pattern: of(`bodyweight${GAP}(?:0?[.,](\\d{1,2})|(\\d{1,3}))(,.*)?`),
+    // 1 may be all of it.
+    pattern: of(`bodyweight${GAP}(?:0?[.,](\\d{1,2})|(\\d{2,3}))(,.*)?`),
     writes: [
       ([part, whole, rest]: Groups) => `bodyweight ${part ? Number(part.padEnd(2, '0')) : whole}%${rest}`,
     ],
@@ -214,21 +218,23 @@ export const DEFINITION_SLIPS: readonly LineSlip[] = [
   {
     within: ATHLETE,
     pattern: of(
-      `(?:max|1\\s*rm|pr|pb)${GAP}(\\p{L}[^:=@]*?)\\s*(?::|=|@|\\s|[–—-])\\s*((?:bw\\s*[+-]\\s*)?(?:${MASS}))\\s*(?:,|\\(|on|@|-|–)?\\s*(${DAY})\\)?`,
+      `(?:max|1\\s*rm|pr|pb)${GAP}(\\p{L}[^:=@+]*?)\\s*(?::|=|@|\\s|[–—-])\\s*((?:bw\\s*[+-]\\s*)?(?:${MASS}))\\s*(?:,|\\(|on|@|-|–)?\\s*(${DAY})\\)?`,
     ),
     writes: ['max $1: $2 on $3'],
     why: 'a colon behind the movement, then load and day',
   },
   {
     within: ATHLETE,
-    pattern: of(`max${GAP}(\\p{L}[^:=@]*?)\\s*:\\s*\\+\\s*(${MASS})\\s+on\\s+(${DAY})`),
+    pattern: of(`max${GAP}(\\p{L}[^:=@+]*?)\\s*:?\\s*\\+\\s*(${MASS})\\s+on\\s+(${DAY})`),
     writes: ['max $1: bw+$2 on $3'],
     why: 'weight added to the body begins with bw',
   },
   {
     within: ATHLETE,
-    pattern: of(`goal${GAP}(\\p{L}[^:=@]*?)\\s*:?\\s*(${MASS})((?:\\s+by\\s.*)?)`),
-    writes: ['goal $1: 1 @ $2$3'],
+    pattern: of(`goal${GAP}(\\p{L}[^:=@+]*?)\\s*:?\\s*(\\+\\s*)?(${MASS})((?:\\s+by\\s.*)?)`),
+    writes: [
+      ([name, added, mass, by]: Groups) => `goal ${name}: 1 @ ${added === '' ? '' : 'bw+'}${mass}${by}`,
+    ],
     why: 'reps stand before the load',
   },
   {
@@ -259,6 +265,13 @@ export const DEFINITION_SLIPS: readonly LineSlip[] = [
     pattern: of(`screened${GAP}on\\s+(${DAY}.*)`),
     writes: ['screened $1'],
     why: 'the date alone stands behind the word',
+  },
+  {
+    within: ATHLETE,
+    pattern: of(`(retest${GAP}.*\\d,\\d{1,2}(?!\\d).*)`),
+    writes: [([line]: Groups) => line!.replace(/(\d{2}),(\d|25|75)(?!\d)/g, '$1.$2')],
+    unnoticed: true,
+    why: 'a point stands in a number, and a comma between weights',
   },
 ];
 

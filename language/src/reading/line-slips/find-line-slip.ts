@@ -9,7 +9,7 @@ import { DATE_AND_TIME_SLIPS } from './dates-and-times.ts';
 import { DEFINITION_SLIPS } from './definition-lines.ts';
 import { HEADER_SLIPS } from './headers.ts';
 import { LISTED, MOVEMENT_SLIPS } from './movement-lines.ts';
-import { mayBeLineSlip } from './movement-words.ts';
+import { mayBeLineSlip, UNIT_BEHIND } from './movement-words.ts';
 import { PLAN_SLIPS } from './plan-lines.ts';
 import { SESSION_SLIPS } from './session-lines.ts';
 import type { LineSlip, Writing } from './slip.ts';
@@ -86,7 +86,8 @@ function findOne(
   if (kind.kind === 'property' && PROPERTIES[context][kind.word] === 'text') return undefined;
   const start = skipSpace(text, 0);
   if (kind.kind === 'movement' && !mayBeLineSlip(text.slice(start)) && !LISTED.test(text)) {
-    if (!COMPOUND_LIKE.test(text.slice(kind.colon))) return undefined;
+    const sets = text.slice(kind.colon);
+    if (!COMPOUND_LIKE.test(sets) && !UNIT_BEHIND.test(sets)) return undefined;
   }
   const end = trimEnd(text, start, findComment(text, start));
   const written = text.slice(start, end);

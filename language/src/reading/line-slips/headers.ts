@@ -37,7 +37,7 @@ export const HEADER_SLIPS: readonly LineSlip[] = [
   },
   {
     within: ['session'],
-    pattern: of(`(${SESSION}[^,|@]*\\d)\\s+[–—;:-]+\\s*(\\p{L}.*)`),
+    pattern: of(`(${SESSION}[^,|@\\p{L}]*\\d)(?:\\s+[–—-]+|\\s*[;:]+)\\s*(\\p{L}.*)`),
     writes: ['$1 $2'],
     unnoticed: true,
     why: 'nothing stands between the date and the athlete',

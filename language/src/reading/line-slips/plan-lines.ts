@@ -69,8 +69,10 @@ export const PLAN_SLIPS: readonly LineSlip[] = [
   },
   {
     within: PLAN,
-    pattern: of(`(?:training\\s+max|tm)\\s*[\\s:=]\\s*(?:of\\s+)?(\\d{2,3}(?:\\.\\d+)?)\\s*%?`),
+    // 140 is rather a load.
+    pattern: of(`(?:training\\s+max|tm)\\s*[\\s:=]\\s*(?:of\\s+)?(100|\\d{2}(?:\\.\\d+)?)\\s*%?`),
     writes: ['training max $1%'],
+    unnoticed: true,
     why: 'a share of the max, in percent',
   },
   {

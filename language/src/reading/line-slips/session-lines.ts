@@ -7,6 +7,10 @@ const TIME = String.raw`\d[\d:.]*\s*(?:s|secs?|min(?:ute)?s?|h|hrs?|hours?)?`;
 /** Words of a property's own value: what follows them is no remark. */
 const VALUE_WORD = '(?:kgs?|kilos?|lbs?|pounds?|h|hrs?|hours?|min(?:ute)?s?|s|secs?|seconds?)';
 
+/** What is missed of a session that did happen. */
+const PART_MISSED =
+  '(?=[^,|]*\\b(?:reps?|sets?|rounds?|lifts?|singles?|doubles?|attempts?|tr(?:y|ies)|first|second|third|last)\\b)';
+
 /** Slips in what a session says of itself, and in lines that any entry may have. */
 export const SESSION_SLIPS: readonly LineSlip[] = [
   {
@@ -68,14 +72,17 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
-    pattern: of(`(rir|hr|heart\\s+rate|bpm|pulse|drop|instead|then)\\b.*\\d.*`),
+    pattern: of(
+      `(rir|hr|heart\\s+rate|bpm|pulse|drop|instead(?=\\s+of\\s)|then)\\b\\s*(?:(?:avg|average|max|peak|of)\\b\\.?)?\\s*(?:[:=@+-]?\\s*\\d.*|(?<=\\sof\\s+)\\S.*)`,
+    ),
     writes: [],
     why: '$1 stands behind the set that it belongs to, on the same line, such as 5 @ 60 kg rir 2 or 5:00 hr 132',
     told: 'stray-line',
   },
   {
     within: TRAINING,
-    pattern: of(`(tempo|setting)\\b\\s*[:=]?\\s*(\\S.*)`),
+    // "Tempo Squat 3x5" is a movement without its colon.
+    pattern: of(`(tempo|setting)\\b\\s*[:=]?\\s*((?!.*\\d\\s*(?:[x×]\\s*\\d|@))\\S.*)`),
     writes: [],
     why: '$1 stands behind the sets of its movement, such as 3x5 @ 60 kg, $1 $2',
     told: 'stray-line',
@@ -102,7 +109,15 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: SESSION,
-    pattern: of(`pain${GAP}(\\p{L}[\\p{L}\\s]*?)[\\s,:]+(\\d{1,2})(?:\\s*/\\s*10)?`),
+    pattern: of(`pain${GAP}(\\d+)\\s*(?:/|out\\s+of|of)\\s*(?!10\\b)\\d.*`),
+    writes: [],
+    unnoticed: true,
+    why: 'Pain goes from 0 to 10: write which of these it is, then where',
+    told: 'out-of-range',
+  },
+  {
+    within: SESSION,
+    pattern: of(`pain${GAP}(?!free\\b)(\\p{L}[\\p{L}\\s]*?)[\\s,:]+(\\d{1,2})(?:\\s*/\\s*10)?`),
     writes: ['pain $2 $1'],
     unnoticed: true,
     why: 'the number from 0 to 10 comes before the place',
@@ -137,15 +152,25 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: SESSION,
-    pattern: of(`(?:took|duration|session\\s+time|total\\s+time|length)${GAP}(\\d.*)`),
+    // "took 5 min rest" says something else.
+    pattern: of(
+      `(?:took|duration|session\\s+time|total\\s+time|length)${GAP}(\\d[\\d:.,]*(?:\\s*${VALUE_WORD}(?:\\s*\\d+(?:\\s*${VALUE_WORD})?)?)?)`,
+    ),
     writes: ['lasted $1'],
     why: 'how long a session took is told by lasted',
   },
   {
     within: SESSION,
-    pattern: of(`sleep${GAP}(\\d{1,2}),(\\d{1,2})\\s*(?:h|hrs?|hours?)?`),
+    pattern: of(`sleep${GAP}(\\d{1,2}),(\\d|[6-9]\\d)\\s*(?:h|hrs?|hours?)?`),
     writes: ['sleep $1.$2 h'],
     why: 'hours are written with a point and h',
+  },
+  {
+    within: SESSION,
+    pattern: of(`sleep${GAP}(\\d{1,2}),([0-5]\\d)\\s*(?:h|hrs?|hours?)?`),
+    writes: ['sleep $1:$2', 'sleep $1.$2 h'],
+    why: 'hours and minutes have a colon, and a part of an hour a point',
+    told: 'unclear-time',
   },
   {
     within: SESSION,
@@ -163,10 +188,18 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   {
     within: SESSION,
     pattern: of(
-      `(?:body[\\s-]+weight|weight|weighed|weigh(?:ed)?[\\s-]*in|bw|body\\s*mass|mass)${GAP}(${MASS}|${NUMBER})`,
+      `(?:body[\\s-]+weight|weighed|weigh(?:ed)?[\\s-]*in|bw|body\\s*mass)${GAP}(${MASS}|${NUMBER})`,
     ),
     writes: [([mass]: Groups) => `bodyweight ${mass!.replace(',', '.')}`],
     why: 'a weigh-in is told by bodyweight',
+  },
+  {
+    // Below a movement it may be what was lifted.
+    within: SESSION,
+    pattern: of(`(?:weight|mass)${GAP}(${MASS}|${NUMBER})`),
+    writes: [([mass]: Groups) => `bodyweight ${mass!.replace(',', '.')}`],
+    why: 'a weigh-in is told by bodyweight; a load stands behind the sets, such as 5 @ 60 kg',
+    told: 'stray-line',
   },
   {
     within: SESSION,
@@ -191,10 +224,23 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   {
     within: SESSION,
     pattern: of(
-      `missed${GAP}?(?:[-–—(:]\\s*|because\\s+of\\s+|due\\s+to\\s+|because\\s+)?([\\p{L}\\d][^,|]*?)\\)?`,
+      `missed\\s*(?:[-–—(:]\\s*|because\\s+of\\s+|due\\s+to\\s+|because\\s+)(?!\\d|${PART_MISSED})([\\p{L}\\d][^,|]*?)\\)?`,
     ),
     writes: ['missed, $1'],
     why: 'a comma stands before the reason',
+  },
+  {
+    within: SESSION,
+    pattern: of(`missed${GAP}(\\d.*|${PART_MISSED}.*)`),
+    writes: ['> missed $1'],
+    why: 'missed alone means that the whole session did not happen; of a set write 4 of 5',
+  },
+  {
+    within: SESSION,
+    pattern: of(`missed${GAP}([\\p{L}\\d][^,|]*)`),
+    writes: ['missed, $1', '> missed $1'],
+    why: 'a comma stands before the reason why a whole session did not happen',
+    told: 'syntax',
   },
   {
     within: SESSION,
