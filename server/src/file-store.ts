@@ -7,7 +7,7 @@ export interface FileContent {
 
 /** Where closed files come from: a disk, or whatever else an editor's workspace stands on. Never throws. */
 export interface FileStore {
-  /** The URIs of all logs in these folders (URIs too) and below them. */
+  /** The URIs of all logs in these folders (URIs too) and below them, each spelled as `URI.toString` spells it. */
   list(folders: readonly string[]): Promise<readonly string[]>;
   /** The content now; undefined where there is no such file, or one that is not for reading. */
   read(uri: string): Promise<FileContent | undefined>;

@@ -1,5 +1,5 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
-import { join, sep } from 'node:path';
+import { basename, dirname, join, sep } from 'node:path';
 import { URI } from 'vscode-uri';
 import type { FileContent, FileStore } from './file-store.ts';
 
@@ -12,7 +12,7 @@ const SKIPPED = new Set(['node_modules', '.git']);
 export const nodeFileStore: FileStore = {
   async list(folders) {
     const paths = await Promise.all(folders.map((folder) => listPaths(toPath(folder))));
-    return [...new Set(paths.flat())].sort().map((path) => URI.file(path).toString());
+    return [...new Set(paths.flat())].sort().map(createSpelling());
   },
   async read(uri) {
     const path = toPath(uri);
@@ -20,6 +20,22 @@ export const nodeFileStore: FileStore = {
     return isSkipped ? undefined : readContent(path);
   },
 };
+
+/** Names that stand in a URI as they are. */
+const PLAIN = /^[A-Za-z0-9_.-]+$/;
+
+/** From paths to URIs; the folder's part, which takes most of the time, once for all of its files. */
+function createSpelling(): (path: string) => string {
+  const folders = new Map<string, string>();
+  return (path) => {
+    const name = basename(path);
+    if (!PLAIN.test(name)) return URI.file(path).toString();
+    const folder = dirname(path);
+    const spelled = folders.get(folder) ?? URI.file(folder).toString().replace(/\/$/, '');
+    folders.set(folder, spelled);
+    return `${spelled}/${name}`;
+  };
+}
 
 /** All `.plim` files of a folder, as paths. Links to folders are not followed, so that none is entered twice. */
 export async function listPaths(folder: string | undefined): Promise<string[]> {

@@ -48,8 +48,8 @@ export interface ServerSurroundings {
   readonly clock: Clock;
   /** How long typing must have paused before anything is underlined. */
   readonly quietMs?: number;
-  /** Called when all files have been read. */
-  readonly loaded?: () => void;
+  /** Called when all files have been read, with what to do once the server has nothing else to do. */
+  readonly loaded?: (atRest: () => void) => void;
 }
 
 /** A change of whole folders reaches no watcher of `*.plim`. */
@@ -88,7 +88,7 @@ export function startServer(
       progress.done();
       showProblems([...practice.fileUris(), ...workspace.openUris()]);
       refresh.schedule();
-      loaded?.();
+      loaded?.(() => practice.forgetReading());
     },
     failed: (uri, error) => logFailure(`facts of ${uri}`, error),
   });

@@ -58,7 +58,7 @@ export class Workspace {
   /** Lists the folders again: for changes of whole folders, about which no event names a file. */
   async rescan(): Promise<void> {
     this.#isListing++;
-    const listed = new Set((await this.#store.list(this.#folders)).map(normalise));
+    const listed = new Set(await this.#store.list(this.#folders));
     this.#isListing--;
     for (const uri of [...this.practice.fileUris()]) if (!listed.has(uri)) this.#waiting.add(uri);
     for (const uri of listed) if (!this.practice.file(uri)) this.#waiting.add(uri);
@@ -181,7 +181,16 @@ export class Workspace {
   }
 }
 
+/** How many spellings are remembered: a keystroke asks about the same few files again and again. */
+const MOST_SPELLINGS = 1_000;
+const normal = new Map<string, string>();
+
 /** One spelling for each file, whatever the editor escapes: `file:///c%3A/a` and `file:///C:/a`. */
 export function normalise(uri: string): string {
-  return URI.parse(uri).toString();
+  const known = normal.get(uri);
+  if (known !== undefined) return known;
+  const spelled = URI.parse(uri).toString();
+  if (normal.size >= MOST_SPELLINGS) normal.clear();
+  normal.set(uri, spelled);
+  return spelled;
 }

@@ -10,10 +10,11 @@ const uriOf = (path: string) => URI.file(join(folder, path)).toString();
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'plimsoll-files-'));
-  for (const path of ['logs/deep', 'node_modules/other', '.git', 'dir.plim'])
+  for (const path of ['at [home] & away', 'logs/deep', 'node_modules/other', '.git', 'dir.plim'])
     mkdirSync(join(folder, path), { recursive: true });
   for (const path of [
     'a.plim',
+    'at [home] & away/x_1.plim',
     'logs/b c.plim',
     'logs/deep/ü.PLIM',
     'notes.txt',
@@ -30,7 +31,11 @@ afterAll(() => rmSync(folder, { recursive: true }));
 describe('listing', () => {
   test('finds logs at any depth, and follows no link to a folder', async () => {
     const found = await nodeFileStore.list([URI.file(folder).toString()]);
-    expect(found).toEqual(['a.plim', 'logs/b c.plim', 'logs/broken.plim', 'logs/deep/ü.PLIM'].map(uriOf));
+    expect(found).toEqual(
+      ['a.plim', 'at [home] & away/x_1.plim', 'logs/b c.plim', 'logs/broken.plim', 'logs/deep/ü.PLIM'].map(
+        uriOf,
+      ),
+    );
   });
 
   test('of nothing that is there is empty', async () => {

@@ -85,6 +85,11 @@ export class Practice {
     return this.replace(uri, before?.model, undefined);
   }
 
+  /** Lets go of what only makes the next reading faster: once all is read, it takes room for nothing. */
+  forgetReading(): void {
+    this.reader.forget?.();
+  }
+
   file(uri: string): ReadFile | undefined {
     return this.files.get(uri);
   }

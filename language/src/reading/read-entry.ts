@@ -21,12 +21,14 @@ import { type FoundLineSlip, findLineSlip } from './line-slips/find-line-slip.ts
 export interface EntryReader {
   /** Reads the lines of one entry, its header first. Never fails. */
   read(lines: readonly string[], opens: boolean, fileUnit: MassUnit | undefined): Entry;
+  /** Lets go of what only makes reading faster. */
+  forget?(): void;
 }
 
 /** Reads entries: a regular session straight from its text, all else by the generated parser. */
 export function createEntryReader(createServices: () => LangiumCoreServices): EntryReader {
   let parser: EntryReader | undefined;
-  const memo = new LineMemo();
+  let memo = new LineMemo();
   return {
     read(lines, opens, fileUnit) {
       const fast = readFast(lines, opens, fileUnit, memo);
@@ -34,6 +36,9 @@ export function createEntryReader(createServices: () => LangiumCoreServices): En
       // It takes a tenth of a second to make, which the first lenses of a regular log need not wait for.
       parser ??= createParsingReader(createServices());
       return parser.read(lines, opens, fileUnit);
+    },
+    forget() {
+      memo = new LineMemo();
     },
   };
 }
