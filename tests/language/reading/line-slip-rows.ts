@@ -545,6 +545,10 @@ plan: tm: 90
 place: plates 4x20, 2x7,5, 2x1,25 kg
   Write plates 4x20, 2x7.5, 2x1.25 kg: a point stands in a number, and a comma between weights [spelling-of-word]
   → plates 4x20, 2x7.5, 2x1.25 kg
+place: plates 2x2,5 kg
+  Write plates 2x2.5 kg or plates 2x2, 5 kg: a comma may stand in a number or between two weights [decimal-comma]
+  → plates 2x2.5 kg
+  → plates 2x2, 5 kg
 athlete: goal Pull-up +10 kg
   Write goal Pull-up: 1 @ bw+10 kg: reps stand before the load [spelling-of-word]
   → goal Pull-up: 1 @ bw+10 kg

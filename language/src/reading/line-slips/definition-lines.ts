@@ -69,6 +69,14 @@ export const DEFINITION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: PLACE,
+    pattern: of(`(plates|bars|kettlebells)${GAP}((?:\\d+\\s*[x×]\\s*)?[127]),(25|5|75)(\\s*${UNIT})?`),
+    writes: ['$1 $2.$3$4', '$1 $2, $3$4'],
+    unnoticed: true,
+    told: 'decimal-comma',
+    why: 'a comma may stand in a number or between two weights',
+  },
+  {
+    within: PLACE,
     pattern: of(`(?:barbells?|olympic\\s+bars?)${GAP}(${NUMBER}.*)`),
     writes: ['bars $1'],
     why: 'empty bars are told by bars',
