@@ -48,6 +48,7 @@ export class EditorWindow {
 
   /** Selects a text by the find widget and answers when it is selected; throws if the file does not hold it. */
   async select(place: Place): Promise<void> {
+    await this.focusText();
     await this.page.keyboard.press('Control+Home');
     if (place.after !== undefined) {
       await this.find(place.after);
@@ -127,9 +128,10 @@ export class EditorWindow {
     if (!(await this.page.isVisible('.markers-panel'))) {
       await this.page.keyboard.press('Control+Shift+M');
       await this.page.waitForSelector('.markers-panel');
-      // Back to the text: what is typed next belongs there.
-      await this.page.keyboard.press('Control+1');
-      await this.page.waitForSelector('.editor-instance .monaco-editor.focused');
+      // Back to the text, once the view has taken the focus: what is typed next belongs there.
+      const isTaken = () => document.activeElement?.closest('.part.panel') != null;
+      await this.page.waitForFunction(isTaken, undefined, { timeout: 5_000 }).catch(() => undefined);
+      await this.focusText();
     }
     return readProblems(this.page);
   }
@@ -146,10 +148,30 @@ export class EditorWindow {
     await this.page.waitForSelector('.quick-input-widget', { state: 'hidden' });
   }
 
+  /** Keys go where the focus is, and a view that was opened may take it a moment after it is there. */
+  private async focusText(): Promise<void> {
+    const isFocused = () =>
+      document.activeElement?.matches(
+        '.monaco-editor .native-edit-context, .monaco-editor textarea.inputarea',
+      ) ?? false;
+    for (let tried = 0; tried < 5 && !(await this.page.evaluate(isFocused)); tried++) {
+      await this.page.keyboard.press('Control+1');
+      await this.page.waitForFunction(isFocused, undefined, { timeout: 5_000 }).catch(() => undefined);
+    }
+    await this.page.waitForFunction(isFocused);
+  }
+
   private async find(text: string): Promise<void> {
     const widget = '.find-widget.visible';
-    await this.page.keyboard.press('Control+F');
-    await this.page.waitForSelector(`${widget} .find-part textarea`);
+    await this.focusText();
+    const field = `${widget} .find-part textarea`;
+    for (let tried = 0; tried < 3; tried++) {
+      await this.page.keyboard.press('Control+F');
+      const isShown = await this.page.waitForSelector(field, { timeout: 10_000 }).catch(() => undefined);
+      if (isShown) break;
+      await this.focusText();
+    }
+    await this.page.waitForSelector(field);
     const isSame = (await this.page.inputValue(`${widget} .find-part textarea`)) === text;
     await this.page.fill(`${widget} .find-part textarea`, text);
     // Only another text is looked for as it is typed.
@@ -160,6 +182,7 @@ export class EditorWindow {
     const count = (await this.page.textContent(`${widget} .matchesCount`)) ?? '';
     await this.page.keyboard.press('Escape');
     await this.page.waitForSelector(widget, { state: 'hidden' });
+    await this.focusText();
     if (count.startsWith('No')) {
       throw new Error(`The open file does not hold ${JSON.stringify(text)}.`);
     }
