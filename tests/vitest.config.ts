@@ -17,6 +17,7 @@ export default defineConfig({
   test: {
     include: ['**/*.test.ts'],
     exclude: ['editor/*.test.ts', '**/node_modules/**', '.cache/**'],
+    setupFiles: ['same-seed.ts'],
     // Far above what any of them needs: a machine that does other work meanwhile is no failure.
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -248,9 +248,15 @@ function chooseMax(
   const tier = Math.min(...estimates.map(({ candidate }) => candidate.tier));
   const best = estimates
     .filter(({ candidate }) => candidate.tier === tier)
-    .reduce((top, next) => (next.estimate.value > top.estimate.value ? next : top));
+    .reduce((top, next) => (isHigher(next, top) ? next : top));
   const heaviest = made.reduce((top, next) => (isHeavier(next, top) ? next : top));
   return decide(best, heaviest, findFailedAbove(candidates, heaviest.total));
+}
+
+/** Of the same number one that is no lower bound says more, wherever in the session it stands. */
+function isHigher(a: Estimated, b: Estimated): boolean {
+  if (a.estimate.value !== b.estimate.value) return a.estimate.value > b.estimate.value;
+  return b.candidate.atLeast && !a.candidate.atLeast;
 }
 
 /**
@@ -309,7 +315,8 @@ function decide(
 /** Of equal loads the one that says more: a single to failure is no max where the same load went up more often. */
 function isHeavier(next: Candidate, top: Candidate): boolean {
   const able = ({ reps, reserve }: Candidate): number => reps + (reserve ?? 0);
-  return next.total > top.total || (next.total === top.total && able(next) > able(top));
+  if (next.total !== top.total) return next.total > top.total;
+  return able(next) === able(top) ? top.atLeast && !next.atLeast : able(next) > able(top);
 }
 
 function isTrueSingle({ reps, reserve }: Candidate): boolean {

@@ -613,3 +613,11 @@ test('reps of the first part of a set', () => {
   expect(readReps({ kind: 'skipped' })).toBeUndefined();
   expect(readReps(undefined)).toBeUndefined();
 });
+
+test('of the same number one that is no lower bound is told, wherever in the session it stands', () => {
+  const circuit = '  A circuit, 1 round\n    Bar Press: 5 @ 100 kg rpe 8\n';
+  const straight = '  B straight\n    Bar Press: 5 @ 100 kg rpe 8\n';
+  const told = ['bar press: e1RM 123 kg (118 to 124 by formula) from set 1'];
+  expect(maxesOf(circuit)).toEqual([told[0]!.replace('e1RM', 'e1RM at least')]);
+  expect([maxesOf(circuit + straight), maxesOf(straight + circuit)]).toEqual([told, told]);
+});
