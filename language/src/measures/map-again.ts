@@ -1,3 +1,5 @@
+import { countSameEnds } from '../text/same-ends.ts';
+
 /** Values of a list's items, each of them by itself. */
 export interface Mapped<T, U> {
   readonly items: readonly T[];
@@ -13,11 +15,7 @@ export function mapAgain<T, U>(
   compute: (item: T) => U,
   before: Mapped<T, U> = { items: [], values: [] },
 ): Mapped<T, U> {
-  const shorter = Math.min(items.length, before.items.length);
-  let front = 0;
-  while (front < shorter && items[front] === before.items[front]) front++;
-  let back = 0;
-  while (back < shorter - front && items.at(-1 - back) === before.items.at(-1 - back)) back++;
+  const { front, back } = countSameEnds(before.items, items);
   const values = [
     ...before.values.slice(0, front),
     ...items.slice(front, items.length - back).map(compute),

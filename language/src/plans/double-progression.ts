@@ -1,11 +1,8 @@
 /** `8-12 @ 20 kg, then +2 kg from 8`: the load moves when every set has reached the top, else each set gets one rep more. */
 import { countRounds } from '../measures/expand-sets.ts';
-import type { Block } from '../model/entry.ts';
 import type { Amount, Quantity, SetGroup, Step } from '../model/quantity.ts';
-import type { Movement } from '../practice/movement.ts';
 import { printAmount } from '../printing/print-quantity.ts';
-import type { Draft } from './draft.ts';
-import type { LineContext } from './line-context.ts';
+import type { ProgressionRule } from './draft.ts';
 import { listModifiers } from './line-steps.ts';
 import {
   applyShare,
@@ -17,16 +14,9 @@ import {
   withLoad,
   withMass,
 } from './move-load.ts';
-import { countSets, hasMade, loadOf, type Performance, printDone } from './performance.ts';
-import type { ProjectedLine } from './projected.ts';
+import { countSets, hasMade, loadOf, printDone } from './performance.ts';
 
-export function progressDouble(
-  context: LineContext,
-  block: Block,
-  planned: ProjectedLine,
-  movement: Movement | undefined,
-  performances: readonly Performance[],
-): Draft | undefined {
+export const progressDouble: ProgressionRule = (context, block, planned, movement, performances) => {
   const [first, ...others] = planned.sets;
   const then = listModifiers(planned.source).find(
     (modifier): modifier is Step => modifier.kind === 'step' && modifier.whenFull,
@@ -64,7 +54,7 @@ export function progressDouble(
   const isPlain = !first!.group.load && moved.kind === 'bodyweight' && !moved.mass;
   const group = isPlain ? first!.group : withLoad(context, movement, { ...first!.group, load }, moved);
   return { groups: toGroups(group, amount, reps, countRounds(block)), reasons: [why] };
-}
+};
 
 /** `9, 9, 8 @ 22 kg`; equal ones are written once: `3x8`, and in rounds `8`. */
 function toGroups(

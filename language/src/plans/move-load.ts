@@ -5,7 +5,7 @@ import { printPlain } from '../printing/print-quantity.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import type { LineContext } from './line-context.ts';
-import { roundAddedToPlace, roundToPlace, roundUpToPlace } from './round-to-place.ts';
+import { roundAddedToPlace, roundToPlace } from './round-to-place.ts';
 import { toBase } from './step-kinds.ts';
 
 /** Two loads nearer than this are one: pounds are off by up to a gram. */
@@ -48,7 +48,7 @@ export function withMass(
   const rounded = roundToPlace(grams, unit, movement, place, written).mass;
   if (moreThan === undefined || rounded.grams > moreThan + SAME_IN_GRAMS || grams <= moreThan)
     return { ...load, mass: rounded };
-  const next = roundUpToPlace(moreThan + 2 * SAME_IN_GRAMS, unit, movement, place, written).mass;
+  const next = roundToPlace(moreThan + 2 * SAME_IN_GRAMS, unit, movement, place, written, 'up').mass;
   return { ...load, mass: next.grams > moreThan ? next : rounded };
 }
 

@@ -5,21 +5,18 @@ import type { Movement } from '../practice/movement.ts';
 import { printLoad, printRange } from '../printing/print-load.ts';
 import { printAmount, printQuantity } from '../printing/print-quantity.ts';
 import { progressDouble, withValue } from './double-progression.ts';
-import type { Draft } from './draft.ts';
+import type { Draft, ProgressionRule } from './draft.ts';
 import type { LineContext } from './line-context.ts';
 import { isSameMass } from './move-load.ts';
 import { LAYOFF_SHARE } from './next-turn.ts';
 import { listPerformances, type Performance } from './performance.ts';
 import type { ProjectedBlock, ProjectedLine, ProjectedLoad } from './projected.ts';
-import {
-  roundAddedToPlace,
-  roundDownToPlace,
-  roundToPlace,
-  roundUpToPlace,
-  type Way,
-} from './round-to-place.ts';
+import { roundAddedToPlace, roundToPlace, type Way } from './round-to-place.ts';
 import { progressOrStall } from './stall-rule.ts';
 import { raiseByTwoForTwo } from './two-for-two.ts';
+
+/** The first that is for a line says how it goes on. */
+const RULES: readonly ProgressionRule[] = [progressDouble, progressOrStall, raiseByTwoForTwo];
 
 /** The line as it goes into the session, its notes below it. */
 export function writeLine(context: LineContext, block: ProjectedBlock, planned: ProjectedLine): MovementLine {
@@ -28,12 +25,9 @@ export function writeLine(context: LineContext, block: ProjectedBlock, planned: 
   const isPreparation =
     line.purpose === 'warmup' || block.block.kind === 'warmup' || block.block.kind === 'cooldown';
   const performances = isPreparation ? [] : listPerformances(context, source);
-  const progressed =
-    isPreparation || line.purpose === 'test'
-      ? undefined
-      : (progressDouble(context, block.block, planned, movement, performances) ??
-        progressOrStall(context, block.block, planned, movement, performances) ??
-        raiseByTwoForTwo(context, block.block, planned, movement, performances));
+  let progressed: Draft | undefined;
+  for (const rule of isPreparation || line.purpose === 'test' ? [] : RULES)
+    progressed ??= rule(context, block.block, planned, movement, performances);
   const draft = settleDrops(planned, progressed ?? settle(planned, performances));
   const isStepped = !isPreparation && line.purpose === 'work';
   const stepped = isStepped ? stepBack(context, draft, movement, performances) : draft;
@@ -133,8 +127,6 @@ function settleLoad(
   return { load };
 }
 
-const ROUNDING = { nearest: roundToPlace, up: roundUpToPlace, down: roundDownToPlace } as const;
-
 /** After a layoff a share of every load; after a missed week nothing heavier than last time. */
 function stepBack(
   context: LineContext,
@@ -157,7 +149,7 @@ function stepBack(
     return isSameMass(nearest.grams, mass.grams) ? round(wanted, 'down') : nearest;
   };
   const lowerLifted = (mass: Mass): Mass =>
-    lowerMass(mass, (grams, way) => ROUNDING[way](grams, mass.unit, movement, context.place, mass).mass);
+    lowerMass(mass, (grams, way) => roundToPlace(grams, mass.unit, movement, context.place, mass, way).mass);
   const lower = (load: Load | undefined): Load | undefined => {
     if (load?.kind === 'mass')
       return { ...load, mass: lowerLifted(load.mass), ...(load.other && { other: lowerLifted(load.other) }) };

@@ -15,6 +15,9 @@ export interface Rounded {
   readonly limit?: 'lightest' | 'heaviest';
 }
 
+/** To the nearest, to the lightest that is no less (past the heaviest that), or to the heaviest that is no more. */
+export type Way = 'nearest' | 'up' | 'down';
+
 /** Where no inventory says what can be loaded: two plates of 1.25 kg or 2.5 lb on a bar, else the half (common practice). */
 const USUAL_STEPS: Readonly<Record<'bar' | 'other', Readonly<Record<MassUnit, number>>>> = {
   bar: { kg: 2.5, lb: 5 },
@@ -32,30 +35,11 @@ export function roundToPlace(
   movement: Movement | undefined,
   place: PlaceEntry | undefined,
   written?: Mass,
+  way: Way = 'nearest',
 ): Rounded {
-  return round(grams, unit, movement, place, written, 'nearest');
-}
-
-/** The lightest that is no less; past the heaviest that. */
-export function roundUpToPlace(
-  grams: number,
-  unit: MassUnit,
-  movement: Movement | undefined,
-  place: PlaceEntry | undefined,
-  written?: Mass,
-): Rounded {
-  return round(grams, unit, movement, place, written, 'up');
-}
-
-/** The heaviest that is no more; under the lightest that. */
-export function roundDownToPlace(
-  grams: number,
-  unit: MassUnit,
-  movement: Movement | undefined,
-  place: PlaceEntry | undefined,
-  written?: Mass,
-): Rounded {
-  return round(grams, unit, movement, place, written, 'down');
+  const nearest =
+    place && movement && findNearestMass(place, movement, toMass(grams, unit), { like: written });
+  return choose(nearest, grams, unit, movement, way);
 }
 
 /** What is added to the body: plates on a belt, or a dumbbell or kettlebell of the place; down to nothing. */
@@ -67,21 +51,6 @@ export function roundAddedToPlace(
 ): Rounded {
   const nearest = place && findNearestAdded(place, toMass(grams, unit));
   return choose(nearest, grams, unit, undefined, way);
-}
-
-export type Way = 'nearest' | 'up' | 'down';
-
-function round(
-  grams: number,
-  unit: MassUnit,
-  movement: Movement | undefined,
-  place: PlaceEntry | undefined,
-  written: Mass | undefined,
-  way: Way,
-): Rounded {
-  const nearest =
-    place && movement && findNearestMass(place, movement, toMass(grams, unit), { like: written });
-  return choose(nearest, grams, unit, movement, way);
 }
 
 function choose(

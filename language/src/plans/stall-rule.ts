@@ -1,10 +1,10 @@
 /** `+2.5 kg each week, after 3 misses -10%`: up after a session that was made, the same after a miss, down after so many. */
-import type { Block, MovementLine } from '../model/entry.ts';
+import type { MovementLine } from '../model/entry.ts';
 import type { Load, Modifier, Step } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printLoad } from '../printing/print-load.ts';
 import { printPlain } from '../printing/print-quantity.ts';
-import type { Draft } from './draft.ts';
+import type { Draft, ProgressionRule } from './draft.ts';
 import { findPercentMax } from './latest-max.ts';
 import type { LineContext } from './line-context.ts';
 import { listModifiers } from './line-steps.ts';
@@ -32,13 +32,7 @@ import {
 import type { ProjectedLine } from './projected.ts';
 import { kindOf } from './step-kinds.ts';
 
-export function progressOrStall(
-  context: LineContext,
-  block: Block,
-  planned: ProjectedLine,
-  movement: Movement | undefined,
-  performances: readonly Performance[],
-): Draft | undefined {
+export const progressOrStall: ProgressionRule = (context, block, planned, movement, performances) => {
   const stall = listModifiers(planned.source).find((modifier) => modifier.kind === 'stall');
   const [first, ...others] = planned.sets;
   const { amount, load } = first?.group ?? {};
@@ -76,7 +70,7 @@ export function progressOrStall(
       ? undefined
       : `${printLoad(load)} in the plan; ${told}: ${printStepSize(step)}${describeRounding(moved, wanted, step)}`,
   );
-}
+};
 
 /**
  * The plan's load as much lower as it fell: until a max of a later day is known, or until as much as was missed is made.

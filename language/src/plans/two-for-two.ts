@@ -1,25 +1,17 @@
 /** A line without steps of its own: two reps over the goal in the last set, twice in a row, and the load goes up. */
 import { isReadyForMoreLoad, suggestRaise } from '../measures/progression-rules.ts';
-import type { Block } from '../model/entry.ts';
 import type { MassLoad } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printLoad } from '../printing/print-load.ts';
 import { printAmount } from '../printing/print-quantity.ts';
-import type { Draft } from './draft.ts';
+import type { Draft, ProgressionRule } from './draft.ts';
 import type { LineContext } from './line-context.ts';
 import { listModifiers } from './line-steps.ts';
 import { withLoad } from './move-load.ts';
-import { countSets, hasMade, loadOf, type Performance, printDone } from './performance.ts';
-import type { ProjectedLine } from './projected.ts';
-import { roundUpToPlace } from './round-to-place.ts';
+import { countSets, hasMade, loadOf, printDone } from './performance.ts';
+import { roundToPlace } from './round-to-place.ts';
 
-export function raiseByTwoForTwo(
-  context: LineContext,
-  block: Block,
-  planned: ProjectedLine,
-  movement: Movement | undefined,
-  performances: readonly Performance[],
-): Draft | undefined {
+export const raiseByTwoForTwo: ProgressionRule = (context, block, planned, movement, performances) => {
   const [first, ...others] = planned.sets;
   const amount = first?.group.amount;
   const load = first?.group.load;
@@ -53,7 +45,7 @@ export function raiseByTwoForTwo(
   const kept = last.sets[0]?.load;
   if (kept?.kind !== 'mass') return undefined;
   return write({ ...load, mass: kept.mass }, `${printLoad(load)} in the plan; ${told}`);
-}
+};
 
 /** The lightest load from 2 to 10 % more that the place can make. */
 function findRaise(
@@ -63,6 +55,6 @@ function findRaise(
   { mass }: MassLoad,
 ): MassLoad['mass'] | undefined {
   const { low, high } = suggestRaise(done);
-  const raised = roundUpToPlace(low, mass.unit, movement, place, mass).mass;
+  const raised = roundToPlace(low, mass.unit, movement, place, mass, 'up').mass;
   return raised.grams >= low && raised.grams <= high ? raised : undefined;
 }

@@ -1,4 +1,5 @@
 import type { PlacedEntry } from '../model/entry.ts';
+import { countSameEnds } from '../text/same-ends.ts';
 
 /** An entry that stays as it is while its file changes around it. */
 export interface MovedEntry extends PlacedEntry {
@@ -14,15 +15,12 @@ export interface EntryChanges {
 
 /** Entries keep their model when their text did not change, so identity tells: no text is compared. */
 export function compareEntries(before: readonly PlacedEntry[], after: readonly PlacedEntry[]): EntryChanges {
-  const shorter = Math.min(before.length, after.length);
-  let first = 0;
-  while (first < shorter && isSameAt(before[first]!, after[first]!)) first++;
-  let behind = 0;
-  while (
-    behind < shorter - first &&
-    before[before.length - 1 - behind]!.entry === after[after.length - 1 - behind]!.entry
-  )
-    behind++;
+  const { front: first, back: behind } = countSameEnds(
+    before,
+    after,
+    isSameAt,
+    (a, b) => a.entry === b.entry,
+  );
   const moved: MovedEntry[] = [];
   const added: PlacedEntry[] = [];
   const left = new Map(before.slice(first, before.length - behind).map((placed) => [placed.entry, placed]));

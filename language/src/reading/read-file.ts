@@ -1,6 +1,7 @@
 import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
 import { splitTexts } from '../text/lines.ts';
+import { countSameEnds } from '../text/same-ends.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
 import { FileText } from './file-text.ts';
@@ -56,7 +57,7 @@ function readAgain(
   lines: readonly string[],
   { lines: before, model: { entries, units } }: ReadFile,
 ): Read | undefined {
-  const { above, below } = countSameLines(before, lines);
+  const { front: above, back: below } = countSameEnds(before, lines);
   const shift = lines.length - before.length;
   // An entry ends where a header follows: that must be there still.
   const kept = entries.findIndex(({ line, entry }) => line + entry.lineCount >= above);
@@ -65,7 +66,8 @@ function readAgain(
   const chunks: Chunk[] = [];
   let rest = entries.length;
   for (const chunk of findChunks(lines, last ? last.line + last.entry.lineCount : 0)) {
-    const same = chunk.opens && chunk.from >= lines.length - below ? findAt(entries, chunk.from - shift) : -1;
+    const isAsBefore = chunk.opens && chunk.from >= lines.length - below;
+    const same = isAsBefore ? entries.findIndex(({ line }) => line === chunk.from - shift) : -1;
     if (same >= 0) {
       rest = same;
       break;
@@ -86,30 +88,6 @@ function readAgain(
     ...(shift === 0 ? behind : behind.map(({ line, entry }) => ({ line: line + shift, entry }))),
   ];
   return { entries: current, ...(units && { units }) };
-}
-
-/** How many lines are the same from the top, and of the others from the bottom. */
-function countSameLines(
-  before: readonly string[],
-  after: readonly string[],
-): { readonly above: number; readonly below: number } {
-  const shorter = Math.min(before.length, after.length);
-  let above = 0;
-  while (above < shorter && before[above] === after[above]) above++;
-  let below = 0;
-  while (below < shorter - above && before.at(-1 - below) === after.at(-1 - below)) below++;
-  return { above, below };
-}
-
-/** Which entry begins at a line; -1 if none does. */
-function findAt(entries: readonly PlacedEntry[], line: number): number {
-  let [low, high] = [0, entries.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (entries[middle]!.line < line) low = middle + 1;
-    else high = middle;
-  }
-  return entries[low]?.line === line ? low : -1;
 }
 
 function readChunk(

@@ -13,26 +13,30 @@ import { describeRoundHints } from './round-hints.ts';
 import { describeSession, saysOfItself } from './session-lens.ts';
 import { type Reach, recall, rememberSession } from './session-memory.ts';
 
+const NOWHERE: Extent = { first: 1, last: 0 };
+
 /**
  * Where the lenses of a file stand, from top to bottom. What they say is worked out by {@link describeLens} when it is
  * asked for: a file holds hundreds of them and a screen shows twenty. Each place listed has a lens; what it says comes
- * with it where that is known already.
+ * with it where that is known already, and in the lines in sight.
  */
-export function listLensPlaces(works: SessionWorks, uri: string, options: LensOptions): LensPlace[] {
+export function listLensPlaces(
+  works: SessionWorks,
+  uri: string,
+  options: LensOptions,
+  { first, last }: Extent = NOWHERE,
+): LensPlace[] {
   const places: LensPlace[] = [];
   for (const placed of works.practice.file(uri)?.model.entries ?? []) {
     const { entry, line } = placed;
     if (entry.kind === 'plan') places.push(...listPlanPlaces(works, placed, options));
     if (entry.kind !== 'session') continue;
-    const { spots, answers } = lookAtSession(works, uri, { ...placed, entry }, options);
-    for (const spot of spots) {
-      const known = answers[REACHES[spot.kind]].get(nameOf(spot)) as SpotLens;
-      places.push({
-        kind: spot.kind,
-        line: line + spot.entryLine,
-        nth: spot.nth,
-        ...(known && { text: known.text }),
-      });
+    const session = lookAtSession(works, uri, { ...placed, entry }, options);
+    for (const spot of session.spots) {
+      const at = line + spot.entryLine;
+      const isInSight = first <= at && at <= last;
+      const lens = isInSight ? tellSpot(works, session, spot, options) : findTold(session, spot);
+      places.push({ kind: spot.kind, line: at, nth: spot.nth, ...(lens && { text: lens.text }) });
     }
   }
   return places.sort((a, b) => a.line - b.line);
@@ -52,14 +56,12 @@ export function describeLens(
   if (entry.kind === 'plan')
     return listPlanLenses(works, placed, options).filter((lens) => isAt(place, lens))[place.nth];
   if (entry.kind !== 'session') return undefined;
-  const { records, spots, answers } = lookAtSession(works, uri, { ...placed, entry }, options);
-  const spot = spots.find(
+  const session = lookAtSession(works, uri, { ...placed, entry }, options);
+  const spot = session.spots.find(
     ({ kind, entryLine, nth }) =>
       kind === place.kind && entryLine === place.line - placed.line && nth === place.nth,
   );
-  const lens =
-    spot &&
-    recall(answers[REACHES[spot.kind]], nameOf(spot), () => describeSpot(works, records, spot, options));
+  const lens = spot && tellSpot(works, session, spot, options);
   return lens && { ...lens, line: place.line };
 }
 
@@ -89,6 +91,17 @@ function lookAtSession(
   return { records, spots, answers };
 }
 
+/** What its lens says, worked out once for as long as it is the same. */
+function tellSpot(works: SessionWorks, session: SeenSession, spot: Spot, options: LensOptions): SpotLens {
+  return recall(session.answers[REACHES[spot.kind]], nameOf(spot), () =>
+    describeSpot(works, session.records, spot, options),
+  );
+}
+
+function findTold({ answers }: SeenSession, spot: Spot): SpotLens {
+  return answers[REACHES[spot.kind]].get(nameOf(spot)) as SpotLens;
+}
+
 function nameOf({ kind, entryLine, nth }: Spot): string {
   return `${kind} ${entryLine} ${nth}`;
 }
@@ -115,8 +128,8 @@ function listPlanLenses(works: SessionWorks, placed: PlacedEntry, options: LensO
 
 function listPlanPlaces(works: SessionWorks, placed: PlacedEntry, options: LensOptions): LensPlace[] {
   const places: LensPlace[] = [];
-  for (const { kind, line } of listPlanLenses(works, placed, options))
-    places.push({ kind, line, nth: places.filter((other) => isAt(other, { kind, line })).length });
+  for (const { kind, line, text } of listPlanLenses(works, placed, options))
+    places.push({ kind, line, nth: places.filter((other) => isAt(other, { kind, line })).length, text });
   return places;
 }
 

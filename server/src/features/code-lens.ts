@@ -33,17 +33,11 @@ export function provideCodeLenses(context: FeatureContext, uri: string): CodeLen
   if (shown.length === 0) return [];
   const file = numbers.get(uri) ?? numbered.push(uri) - 1;
   numbers.set(uri, file);
-  const options = toLensOptions(context);
-  const { first, last } = context.inSight.get(uri) ?? { first: 1, last: 0 };
-  const lenses = listLensPlaces(context.works, uri, options)
+  const lenses = listLensPlaces(context.works, uri, toLensOptions(context), context.inSight.get(uri))
     .filter(({ kind }) => shown.includes(kind))
-    .map((place): CodeLens => {
-      const { kind, line, nth } = place;
+    .map(({ kind, line, nth, text }): CodeLens => {
       const start = { line, character: 0 };
       const range = { start, end: start };
-      const isInSight = first <= line && line <= last;
-      const text =
-        place.text ?? (isInSight ? describeLens(context.works, uri, place, options)?.text : undefined);
       if (text !== undefined) return { range, command: toCommand(context, uri, range, kind, text) };
       return { range, data: [file, kind, nth] satisfies LensData };
     });

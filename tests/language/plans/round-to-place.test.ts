@@ -1,9 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  roundAddedToPlace,
-  roundToPlace,
-  roundUpToPlace,
-} from '../../../language/src/plans/round-to-place.ts';
+import { roundAddedToPlace, roundToPlace } from '../../../language/src/plans/round-to-place.ts';
 import { toGrams } from '../../../language/src/units/mass.ts';
 import { practiceOf } from '../measures/practice-of.ts';
 
@@ -137,11 +133,13 @@ test.each([
   [61.2, 'kg', 'Back Squat', 'Bare Cellar', '62.5 kg'],
   [135, 'lb', 'Back Squat', 'Bare Cellar', '135 lb'],
 ] as const)('no less than %s %s of %s at %s: %s', (amount, unit, movement, place, expected) => {
-  const { mass } = roundUpToPlace(
+  const { mass } = roundToPlace(
     toGrams(amount, unit),
     unit,
     practice.findMovement(movement),
     practice.findPlace(place)?.entry,
+    undefined,
+    'up',
   );
   expect(`${mass.written} ${mass.unit}`).toBe(expected);
 });

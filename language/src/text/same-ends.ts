@@ -1,0 +1,28 @@
+/** How many items of two lists are the same from the first on, and how many of the others from the last on back. */
+export interface SameEnds {
+  readonly front: number;
+  readonly back: number;
+}
+
+/** `abcd`, `axd` → 1 and 1. `isSameBehind` is for items from the last on, where being the same may mean less. */
+export function countSameEnds<T>(
+  before: readonly T[],
+  after: readonly T[],
+  isSame: (before: T, after: T) => boolean = isIdentical,
+  isSameBehind = isSame,
+): SameEnds {
+  const shorter = Math.min(before.length, after.length);
+  let front = 0;
+  while (front < shorter && isSame(before[front]!, after[front]!)) front++;
+  let back = 0;
+  while (
+    back < shorter - front &&
+    isSameBehind(before[before.length - 1 - back]!, after[after.length - 1 - back]!)
+  )
+    back++;
+  return { front, back };
+}
+
+function isIdentical(a: unknown, b: unknown): boolean {
+  return a === b;
+}
