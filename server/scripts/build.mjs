@@ -3,6 +3,7 @@ import { chmod, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { quickStart } from './quick-start.mjs';
 
 const server = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
@@ -22,13 +23,12 @@ export const common = {
 function startable(entryPoint, starter, options = {}) {
   const program = starter.replace(/\.cjs$/, '-program.cjs');
   return [
-    { ...common, entryPoints: [server(entryPoint)], outfile: program },
+    { ...common, entryPoints: [server(entryPoint)], outfile: program, plugins: [quickStart] },
     {
       ...common,
       entryPoints: [server('src/starter.ts')],
       outfile: starter,
-      external: ['./*-program.cjs'],
-      define: { PROGRAM: JSON.stringify(`./${basename(program)}`) },
+      define: { PROGRAM: JSON.stringify(basename(program)) },
       ...options,
     },
   ];

@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { decode, nodeFileStore } from '@plimsoll/server/node-file-store';
+import { decode, nodeFileStore, readContentNow } from '@plimsoll/server/node-file-store';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { URI } from 'vscode-uri';
 
@@ -48,8 +48,14 @@ describe('reading', () => {
     '%s is nothing',
     async (path) => {
       expect(await nodeFileStore.read(uriOf(path))).toBeUndefined();
+      expect(readContentNow(join(folder, path))).toBeUndefined();
     },
   );
+
+  test('a file is its text, whether it is waited for or not', async () => {
+    expect(await nodeFileStore.read(uriOf('a.plim'))).toEqual({ text: 'session\n' });
+    expect(readContentNow(join(folder, 'a.plim'))).toEqual({ text: 'session\n' });
+  });
 
   test('anything but a file of the disk is nothing', async () => {
     expect(await nodeFileStore.read('untitled:Untitled-1')).toBeUndefined();
@@ -59,9 +65,10 @@ describe('reading', () => {
     const path = join(folder, 'huge.plim');
     writeFileSync(path, '');
     truncateSync(path, 20_000_001);
-    const content = await nodeFileStore.read(uriOf('huge.plim'));
+    const contents = [await nodeFileStore.read(uriOf('huge.plim')), readContentNow(path)];
     rmSync(path);
-    expect(content).toEqual({ text: '', complaint: expect.stringContaining('larger than 20 MB') });
+    const said = { text: '', complaint: expect.stringContaining('larger than 20 MB') };
+    expect(contents).toEqual([said, said]);
   });
 });
 

@@ -1,8 +1,8 @@
 /** Movements that would complement a circuit that was begun, each with reasons that name the two facts they rest on. */
 import { findAvoided } from '../checks/check-avoid.ts';
 import { hasEquipment, hasInventory } from '../checks/inventory.ts';
-import { rememberByHistory } from '../measures/remember.ts';
 import type { Block } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
 import { type Movement, workOf } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import {
@@ -50,33 +50,29 @@ export function suggestComplements(
   const circuit = readCircuit(practice, session, block);
   const present = circuit.lines.flatMap(({ movement }) => movement ?? []);
   if (present.length === 0) return [];
-  const uses = circuit.athletes.map(({ key }) => countUses(practice, key));
-  const usesOf = ({ key }: Movement): number => uses.reduce((sum, each) => sum + (each.get(key) ?? 0), 0);
+  const usesOf = ({ key }: Movement): number =>
+    circuit.athletes.reduce((sum, athlete) => sum + countUses(practice, athlete.key, key), 0);
+  const atHand = new Set(present.flatMap(listNeeds));
   const candidates = [...practice.allMovements()]
-    .filter((movement) => isCandidate(practice, circuit, present, movement))
+    .filter((movement) => isCandidate(practice, circuit, { present, atHand }, movement))
     .map((movement) => {
       const reasons = listReasons(practice, circuit, present, movement);
-      return { movement, reasons, score: scoreReasons(reasons) + (movement.builtIn ? 0 : 1) };
+      const score = scoreReasons(reasons) + (movement.builtIn ? 0 : 1);
+      return { movement, reasons, score, uses: usesOf(movement) };
     })
-    .sort(
-      (a, b) =>
-        b.score - a.score ||
-        usesOf(b.movement) - usesOf(a.movement) ||
-        (a.movement.key < b.movement.key ? -1 : 1),
-    );
+    .sort((a, b) => b.score - a.score || b.uses - a.uses || (a.movement.key < b.movement.key ? -1 : 1));
   return takeByPattern(candidates, limit).map(({ movement, reasons }) => ({ movement, reasons }));
 }
 
 function isCandidate(
   practice: Practice,
   { place, athletes, day }: Circuit,
-  present: readonly Movement[],
+  { present, atHand }: { readonly present: readonly Movement[]; readonly atHand: ReadonlySet<string> },
   movement: Movement,
 ): boolean {
   const pattern = patternOf(movement);
   if (pattern === undefined || OTHER_WORK.has(workOf(movement)) || OTHER_WORK.has(pattern)) return false;
   if (present.some((other) => other.key === movement.key || patternOf(other) === pattern)) return false;
-  const atHand = new Set(present.flatMap(listNeeds));
   const needs = listNeeds(movement);
   if (!needs.every((need) => atHand.has(need) || isAlwaysThere(need))) return false;
   if (place && hasInventory(place.entry) && !needs.every((need) => hasEquipment(place.entry, need, movement)))
@@ -87,17 +83,23 @@ function isCandidate(
   );
 }
 
-/** In how many lines an athlete did each movement, by its key. */
-const countUses = rememberByHistory((practice, athlete): ReadonlyMap<string, number> => {
-  const counts = new Map<string, number>();
-  for (const { entry } of practice.sessionsOf(athlete))
-    for (const { lines } of entry.blocks)
-      for (const { name, purpose } of lines) {
-        const key = purpose === 'warmup' ? undefined : practice.findMovement(name.text)?.key;
-        if (key !== undefined) counts.set(key, (counts.get(key) ?? 0) + 1);
-      }
-  return counts;
-});
+const usesByRecords = new WeakMap<
+  readonly SessionRecord[],
+  { readonly version: number; readonly key: string; readonly count: number }
+>();
+
+/** In how many lines an athlete did a movement; counted once until a session that names it changes. */
+function countUses(practice: Practice, athlete: string, key: string): number {
+  const records = practice.sessionsWith(athlete, key);
+  const version = practice.movementsVersion;
+  const known = usesByRecords.get(records);
+  if (known?.version === version && known.key === key) return known.count;
+  const count = records
+    .flatMap(({ entry }) => entry.blocks.flatMap(({ lines }) => lines))
+    .filter(({ name, purpose }) => purpose !== 'warmup' && practice.keyOf(name.text) === key).length;
+  usesByRecords.set(records, { version, key, count });
+  return count;
+}
 
 function scoreReasons(reasons: readonly Reason[]): number {
   return reasons.reduce((sum, { kind, facts: [one, other] }) => {

@@ -104,41 +104,52 @@ function isSame(before: readonly SessionRecord[], records: readonly SessionRecor
   );
 }
 
-interface Done {
+/** Of lists of sessions that name a movement: up to which of them none has such a line. */
+interface Without {
   readonly version: number;
   readonly key: string;
-  /** One line of each session, in order. */
-  readonly working: readonly DoneLine[];
-  readonly preparing: readonly DoneLine[];
+  working: number;
+  preparing: number;
 }
 
-const doneByRecords = new WeakMap<readonly SessionRecord[], Done>();
+const withoutByRecords = new WeakMap<readonly SessionRecord[], Without>();
 
-/** The sessions that did a movement; sorted out once until one that names it changes. */
-function listDone(practice: Practice, athlete: string, key: string): Pick<Done, 'working' | 'preparing'> {
+/** The last session with a line of a movement, up to one; from that one back, for most often it is the first. */
+function findDone(
+  practice: Practice,
+  { athlete, key, upTo }: { readonly athlete: string; readonly key: string; readonly upTo: SessionRecord },
+  preparing: boolean,
+): DoneLine | undefined {
   const records = practice.sessionsWith(athlete, key);
+  const without = findWithout(practice, records, key);
+  const kind = preparing ? 'preparing' : 'working';
+  const count = countUpTo(records, upTo, (record) => record);
+  for (let at = count - 1; at >= without[kind]; at--) {
+    const record = records[at]!;
+    const done = listLinesOf(record).find(
+      ({ isPreparation: isPrepared, line }) =>
+        isPrepared === preparing && keyOf(practice, line.name.text) === key,
+    );
+    if (done) return { ...done, record };
+  }
+  without[kind] = Math.max(without[kind], count);
+  return undefined;
+}
+
+function findWithout(practice: Practice, records: readonly SessionRecord[], key: string): Without {
   const version = practice.movementsVersion;
-  const known = doneByRecords.get(records);
+  const known = withoutByRecords.get(records);
   if (known?.version === version && known.key === key) return known;
-  const list = (preparing: boolean): DoneLine[] =>
-    records.flatMap((record) => {
-      const first = listLinesOf(record).find(
-        (done) => done.isPreparation === preparing && keyOf(practice, done.line.name.text) === key,
-      );
-      return first ? [{ ...first, record }] : [];
-    });
-  const done = { version, key, working: list(false), preparing: list(true) };
-  doneByRecords.set(records, done);
-  return done;
+  const without = { version, key, working: 0, preparing: 0 };
+  withoutByRecords.set(records, without);
+  return without;
 }
 
 function openHistory(practice: Practice, athlete: string, before: readonly SessionRecord[]): History {
   const last = before.at(-1);
   const found = new Map<string, DoneLine | undefined>();
-  const find = (key: string, preparing: boolean): DoneLine | undefined => {
-    const lines = listDone(practice, athlete, key)[preparing ? 'preparing' : 'working'];
-    return last && lines[countUpTo(lines, last, ({ record }) => record) - 1];
-  };
+  const find = (key: string, preparing: boolean): DoneLine | undefined =>
+    last && findDone(practice, { athlete, key, upTo: last }, preparing);
   return {
     recent: before.slice(-RECENT_SESSIONS).reverse(),
     findLast(key, preparing) {

@@ -81,7 +81,7 @@ export function toSnippet(text: string): string {
 export function toItems({ start, end, offers }: Offers, typed: string): CompletionItem[] {
   const wanted = fold(typed.trimStart());
   const fitting = offers.flatMap((offer, rank) => {
-    const filterText = [offer.label, ...(offer.also ?? [])].join(' ');
+    const filterText = writeFilterText(offer);
     const fit = measureFit(fold(filterText), wanted);
     return fit === undefined ? [] : [{ offer, filterText, fit, rank }];
   });
@@ -107,6 +107,21 @@ export function toItems({ start, end, offers }: Offers, typed: string): Completi
     filterText,
     continues: offer.continues ?? false,
   }));
+}
+
+/** Whether what is typed may become an offer of that folded text: of those that it may not, nothing else need be known. */
+export function mayBecome(typed: string): (folded: string) => boolean {
+  const wanted = fold(typed.trimStart());
+  return (folded) => measureFit(folded, wanted) !== undefined;
+}
+
+/** What the typed text is compared with, folded. */
+export function foldFilterText(offer: Pick<Offer, 'label' | 'also'>): string {
+  return fold(writeFilterText(offer));
+}
+
+function writeFilterText({ label, also = [] }: Pick<Offer, 'label' | 'also'>): string {
+  return [label, ...also].join(' ');
 }
 
 function fold(text: string): string {

@@ -33,7 +33,7 @@ export function completeLineStart(spot: Spot): Offers | undefined {
   if (rest !== '' && end === spot.column) return undefined;
   const letter = LETTER.exec(text)?.[1];
   if (letter && TRAINING_CONTEXTS.has(context)) return { start, end, offers: listBlocks(spot, letter) };
-  const contents = listContents(spot);
+  const contents = listContents(spot, before.slice(start));
   const isAtMargin = /^\ufeff?$/.test(before.slice(0, start));
   return { start, end, offers: isAtMargin ? mergeHeaders(spot, contents) : contents };
 }
@@ -91,20 +91,19 @@ function offerFirstDay({ options: { today } }: Spot): Offer {
   };
 }
 
-function listContents(spot: Spot): Offer[] {
+function listContents(spot: Spot, typed: string): Offer[] {
   const { context, placed, day, block } = spot;
   const properties = listProperties(spot);
   if (!TRAINING_CONTEXTS.has(context)) return properties;
   // Lines before any header belong nowhere.
   if (placed?.entry.kind === 'unknown' && !placed.entry.title) return [];
   if (!placed || (context === 'plan' && !day)) return properties;
-  const movements = listMovements(spot, block?.kind === 'warmup' || block?.kind === 'cooldown').map(
-    (offer) => ({
-      ...offer,
-      insert: `${offer.label}: `,
-      continues: true,
-    }),
-  );
+  const isPreparation = block?.kind === 'warmup' || block?.kind === 'cooldown';
+  const movements = listMovements(spot, typed, isPreparation).map((offer) => ({
+    ...offer,
+    insert: `${offer.label}: `,
+    continues: true,
+  }));
   const familiar = movements.filter(({ isFamiliar }) => isFamiliar);
   const others = movements.filter(({ isFamiliar }) => !isFamiliar);
   const blocks = listBlocks(spot);
@@ -145,7 +144,7 @@ function completeName(spot: Spot, start: number, prefix: string): Offers | undef
   if (!written && !/^(?:$|[\d?(])/.test(restAfter(spot, endOfTyped))) return undefined;
   const end = written ? written.end : endOfTyped;
   const tail = written ? '' : /^\s/.test(spot.line.slice(end)) ? ':' : ': ';
-  const offers = listMovements(spot, isPreparation).map(
+  const offers = listMovements(spot, spot.before.slice(start), isPreparation).map(
     (offer): Offer => ({
       ...offer,
       insert: offer.label + tail,

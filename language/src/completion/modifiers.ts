@@ -55,14 +55,14 @@ function repeatSet(spot: Spot, { whole, cellStart }: MovementSpot): Offer[] {
 }
 
 /** Steps of a plan; their numbers are examples of what is usual (common practice). */
-function listSteps(spot: Spot, { whole, cellStart, wishes }: MovementSpot): Offer[] {
+function listSteps(spot: Spot, { whole, cellStart, movement }: MovementSpot): Offer[] {
   const cell = whole.filter(({ start }) => start >= cellStart);
   const dash = cell.findIndex(({ keyword }) => keyword === '-');
   const low = cell[dash - 1];
   const isRange = low?.kind === 'NUMBER' && !cell.slice(0, dash).some(({ keyword }) => keyword === '@');
   const from = isRange ? ` from ${spot.line.slice(low.start, low.end)}` : '';
   const unit = cell.some(({ keyword }) => keyword === 'lb') ? 'lb' : 'kg';
-  const load = `+${findUsualStep(wishes.movement, unit)} ${unit}`;
+  const load = `+${findUsualStep(movement, unit)} ${unit}`;
   const step = (label: string, help: string): Offer => ({ label, kind: 'keyword', help: findHelp(help) });
   return [
     ...(isRange ? [step(`then ${load}${from}`, 'step when full')] : []),
@@ -144,7 +144,8 @@ export function offerModifierValues(spot: Spot, movement: MovementSpot): Offers 
   return offers.length > 0 ? inPlace(spot, movement, offers) : 'none';
 }
 
-function listModifierValues(spot: Spot, { last }: MovementSpot, word: string): Offer[] {
+function listModifierValues(spot: Spot, { facts }: MovementSpot, word: string): Offer[] {
+  const { last } = facts();
   const modifiers = last ? [...last.cell.modifiers, ...last.line.modifiers] : [];
   const value = (label: string, detail?: string): Offer => ({ label, kind: 'value', detail });
   const before = modifiers

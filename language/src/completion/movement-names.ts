@@ -9,7 +9,7 @@ import type { Movement } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import { shorten } from '../text/shorten.ts';
 import { findHistory, findLast, keyOf, listUndefined, readWritten, scoreRecent } from './history.ts';
-import type { Offer } from './item.ts';
+import { foldFilterText, mayBecome, type Offer } from './item.ts';
 import { findPlannedDay } from './planned-line.ts';
 import { findSpotPlace, listTrainees, type Spot, type Trainee } from './spot.ts';
 
@@ -37,10 +37,12 @@ type Rank = (typeof RANKS)[number];
 /**
  * All movements by their likelihood on this line: what the line above warmed up for, what the plan asks today, what
  * this athlete did lately, in a circuit what would go well with it, what was done ever, and then the others. What the place has not the equipment for, and what the athlete
- * is to avoid, comes last and says so: it informs and never forbids.
+ * is to avoid, comes last and says so: it informs and never forbids. Only of those that the typed text may become is
+ * anything looked up.
  */
-export function listMovements(spot: Spot, isPreparation = false): NamedMovement[] {
+export function listMovements(spot: Spot, typed = '', isPreparation = false): NamedMovement[] {
   const { practice } = spot;
+  const fits = mayBecome(typed);
   const trainees = listTrainees(spot);
   const [first] = trainees;
   const history = first && findHistory(practice, first);
@@ -55,6 +57,7 @@ export function listMovements(spot: Spot, isPreparation = false): NamedMovement[
   const offers: { offer: NamedMovement; rank: number; score: number; order: number }[] = [];
   let order = 0;
   const add = (key: string, name: string, movement: Movement | undefined): void => {
+    if (!fits(movement ? foldSpellings(movement) : foldFilterText({ label: name }))) return;
     const last = history && findLast(history, key, isPreparation);
     const lacking = movement && place ? listLacking(place.entry, movement) : [];
     const avoid =
@@ -98,7 +101,7 @@ export function listMovements(spot: Spot, isPreparation = false): NamedMovement[
         kind: 'movement',
         detail: detail || movement?.entry.pattern?.text,
         words: movement && describeMovement(movement),
-        also: movement?.entry.also.map(({ text }) => text) ?? [],
+        also: movement ? listOther(movement) : [],
         isWarned: rank === 'lacking' || rank === 'avoided',
         isFamiliar: RANKS.indexOf(rank) <= RANKS.indexOf('done'),
       },
@@ -121,6 +124,21 @@ export function listMovements(spot: Spot, isPreparation = false): NamedMovement[
   return offers
     .sort((a, b) => a.rank - b.rank || b.score - a.score || a.order - b.order)
     .map(({ offer }) => offer);
+}
+
+function listOther({ entry }: Movement): string[] {
+  return entry.also.map(({ text }) => text);
+}
+
+const foldedByMovement = new WeakMap<Movement, string>();
+
+/** A movement's spellings as the typed text is compared with them; remembered, since all are asked at each keystroke. */
+function foldSpellings(movement: Movement): string {
+  const known = foldedByMovement.get(movement);
+  if (known !== undefined) return known;
+  const folded = foldFilterText({ label: movement.name, also: listOther(movement) });
+  foldedByMovement.set(movement, folded);
+  return folded;
 }
 
 const COMPLEMENTS_OFFERED = 3;

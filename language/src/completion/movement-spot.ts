@@ -1,4 +1,5 @@
 import type { MassUnit } from '../model/quantity.ts';
+import type { Movement } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import type { ScannedToken } from '../syntax/scanned-token.ts';
 import { type DoneLine, findHistory, findLast, keyOf, listLoads } from './history.ts';
@@ -8,11 +9,9 @@ import { findSpotPlace, listTrainees, type Spot, scanWhole, type Trainee } from 
 
 /** A cursor behind the colon of a movement's line. */
 export interface MovementSpot {
-  readonly name: string;
+  readonly movement: Movement | undefined;
   /** Whose cell the cursor is in; in a plan its first athlete. */
   readonly trainee: Trainee | undefined;
-  readonly last: DoneLine | undefined;
-  readonly planned: ReturnType<typeof writePlanned>;
   /** Tokens of the whole line behind the colon, without comment. */
   readonly whole: readonly ScannedToken[];
   /** Complete tokens between the last comma or bar (or the colon) and the cursor. */
@@ -22,6 +21,13 @@ export interface MovementSpot {
   readonly isCellStart: boolean;
   /** Column behind the colon or bar. */
   readonly cellStart: number;
+  /** What is known of the movement, looked up when an offer needs it: a planned load may rest on years. */
+  readonly facts: () => MovementFacts;
+}
+
+interface MovementFacts {
+  readonly last: DoneLine | undefined;
+  readonly planned: ReturnType<typeof writePlanned>;
   readonly wishes: LoadWishes;
 }
 
@@ -38,20 +44,11 @@ export function readMovementSpot(spot: Spot): MovementSpot {
   const isPlan = spot.context === 'plan';
   const trainees = listTrainees(spot);
   const trainee = isPlan || trainees.length === 1 ? trainees[0] : trainees[bars.length];
-  const { practice } = spot;
-  const preparing = isPreparing(spot);
-  const key = keyOf(practice, text);
-  const last = trainee && findLast(findHistory(practice, trainee), key, preparing);
-  const day = findPlannedDay(spot);
-  const line = findPlannedLine(spot, day, key, preparing);
-  const place = findSpotPlace(spot);
-  const planned = trainee && day && line && writePlanned(spot, trainee, day, line);
   const setNumber = behind.filter(({ start, keyword }) => start >= cellStart && keyword === ',').length;
+  let facts: MovementFacts | undefined;
   return {
-    name: text,
+    movement: spot.practice.findMovement(text),
     trainee,
-    last,
-    planned,
     whole,
     item: behind.slice(separator + 1),
     typing: spot.typing,
@@ -59,13 +56,36 @@ export function readMovementSpot(spot: Spot): MovementSpot {
       .slice(0, separator + 1)
       .some(({ start, keyword }) => start >= cellStart && keyword !== '|'),
     cellStart,
+    facts() {
+      facts ??= lookUp(spot, text, trainee, { setNumber, unit: findUnit(spot, whole) });
+      return facts;
+    },
+  };
+}
+
+function lookUp(
+  spot: Spot,
+  name: string,
+  trainee: Trainee | undefined,
+  { setNumber, unit }: { readonly setNumber: number; readonly unit: MassUnit | undefined },
+): MovementFacts {
+  const { practice } = spot;
+  const preparing = isPreparing(spot);
+  const key = keyOf(practice, name);
+  const last = trainee && findLast(findHistory(practice, trainee), key, preparing);
+  const day = findPlannedDay(spot);
+  const line = findPlannedLine(spot, day, key, preparing);
+  const planned = trainee && day && line && writePlanned(spot, trainee, day, line);
+  return {
+    last,
+    planned,
     wishes: {
-      movement: practice.findMovement(text),
-      place,
+      movement: practice.findMovement(name),
+      place: findSpotPlace(spot),
       last: last ? turnTo(listLoads(last.cell), setNumber) : [],
       lastDay: last && printDay(last.record.date, trainee?.date ?? spot.options.today),
       planned: planned ? turnTo(listLoads(planned), setNumber) : [],
-      unit: findUnit(spot, whole),
+      unit,
       typed: undefined,
     },
   };
@@ -78,8 +98,12 @@ function turnTo<T>(loads: readonly T[], index: number): T[] {
 }
 
 /** Whether the line's sets are a preparation, by its prefix or its block. */
-export function isPreparing({ tokens, block, kind }: Spot): boolean {
-  const isPrefixed = tokens[0]?.keyword === 'warmup' && (kind.kind === 'movement' || kind.kind === 'stray');
+export function isPreparing({ tokens, line, block, kind }: Spot): boolean {
+  const word = tokens.find((token) => token.kind === 'PREFIX' || token.keyword === 'warmup');
+  const isPrefixed =
+    (kind.kind === 'movement' || kind.kind === 'stray') &&
+    word !== undefined &&
+    /^warm/i.test(line.slice(word.start, word.end));
   return isPrefixed || block?.kind === 'warmup' || block?.kind === 'cooldown';
 }
 

@@ -44,7 +44,7 @@ export function offerRatingValues(spot: Spot, movement: MovementSpot, scale: str
   };
 }
 
-function listValues({ last }: MovementSpot, scale: string): Offer[] {
+function listValues({ facts }: MovementSpot, scale: string): Offer[] {
   if (scale === 'rpe')
     return RPES.map((rpe) => ({ label: String(rpe), kind: 'value', detail: describeRpe(rpe) }));
   if (scale === 'rir') {
@@ -53,6 +53,8 @@ function listValues({ last }: MovementSpot, scale: string): Offer[] {
       return { label: String(rir), kind: 'value', detail: rpe === undefined ? 'reps left' : `RPE ${rpe}` };
     });
   }
-  const rated = last?.cell.sets.flatMap(({ ratings }) => ratings).find((rating) => rating.scale === 'hr');
+  const rated = facts()
+    .last?.cell.sets.flatMap(({ ratings }) => ratings)
+    .find((rating) => rating.scale === 'hr');
   return rated ? [{ label: String(rated.value), kind: 'value', detail: 'last time' }] : [];
 }

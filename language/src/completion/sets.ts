@@ -50,6 +50,11 @@ function isAmount(item: readonly ScannedToken[]): boolean {
   return !MODIFIER_WORDS.has(item[0]!.keyword ?? '') && !RATING_WORDS.includes(last) && at <= drop;
 }
 
+/** Where what is typed from `start` on ends. */
+function endOfTyped(spot: Spot, start: number | undefined): number {
+  return start === undefined ? spot.column : endOfWord(spot);
+}
+
 /** Offers for a word at the cursor, where nothing stands that would have to go on behind it. */
 function atWord(
   spot: Spot,
@@ -58,7 +63,7 @@ function atWord(
   apart = ' ',
 ): Offers | undefined {
   const from = start ?? spot.column;
-  const end = start === undefined ? spot.column : endOfWord(spot);
+  const end = endOfTyped(spot, start);
   if (!isOpen(spot, end)) return undefined;
   const lead = /\s/.test(spot.line[from - 1] ?? ' ') ? '' : apart;
   return {
@@ -79,7 +84,8 @@ function offerCell(spot: Spot, movement: MovementSpot): Offers | undefined {
   const end = movement.typing ? endOfWord(spot) : spot.column;
   if (!isOpen(spot, end) || (movement.typing && !/^\p{L}/u.test(spot.line.slice(movement.typing.start))))
     return undefined;
-  const { trainee, planned, last, name } = movement;
+  const { trainee } = movement;
+  const { planned, last } = movement.facts();
   const offers: Offer[] = [];
   if (planned) {
     const words = planned.reasons.join('\n');
@@ -91,7 +97,7 @@ function offerCell(spot: Spot, movement: MovementSpot): Offers | undefined {
     const words = `${last.record.date}: ${readWritten(spot.practice, last)}`;
     offers.push({ label: asLast, kind: 'sets', detail: `as on ${day}`, words });
   }
-  const work = workOf(spot.practice.findMovement(name));
+  const work = workOf(movement.movement);
   if (offers.length === 0) offers.push(...listForms(spot, work));
   if (spot.context === 'plan') offers.push(...PLAN_FORMS);
   else
@@ -143,7 +149,7 @@ function offerLoad(spot: Spot, movement: MovementSpot, behindAt: number): Offers
   if (spot.column < start && tokens.length > 0) return undefined;
   const end = Math.max(spot.column, tokens.at(-1)?.end ?? spot.column);
   const typed = /^\s*(\d+(?:\.\d+)?)\s*$/.exec(spot.line.slice(start, spot.column))?.[1];
-  const wishes = { ...movement.wishes, typed: typed === undefined ? undefined : Number(typed) };
+  const wishes = { ...movement.facts().wishes, typed: typed === undefined ? undefined : Number(typed) };
   const dropped = spot.context === 'plan' ? undefined : readDroppedLoad(spot, movement, behindAt);
   const offers =
     spot.context === 'plan'
@@ -173,12 +179,12 @@ function readDroppedLoad(spot: Spot, { item }: MovementSpot, behindAt: number): 
 }
 
 /** Movements whose max a percentage may be of, those with a written max first. */
-function listMaxed(spot: Spot, { trainee, name }: MovementSpot): Offer[] {
+function listMaxed(spot: Spot, { trainee, movement }: MovementSpot): Offer[] {
   const athlete = trainee && spot.practice.findAthlete(trainee.athlete);
   const maxed = new Set(
     athlete?.entry.maxes.map(({ movement }) => spot.practice.findMovement(movement.text)?.name),
   );
-  const own = spot.practice.findMovement(name)?.name;
+  const own = movement?.name;
   const offers = listMovements(spot)
     .filter(({ label }) => label !== own)
     .map((offer): Offer => ({ ...offer, insert: offer.label }));
@@ -221,7 +227,8 @@ const SIDE: Offer = { label: '/side', kind: 'keyword', help: findHelp('side') };
 
 /** Units, sides, the load and ratings behind `5`, `30`, `40 m`. */
 function offerBehindAmount(spot: Spot, movement: MovementSpot, drop: number): Offers | undefined {
-  const { item, typing, wishes } = movement;
+  const { item, typing } = movement;
+  if (!isOpen(spot, endOfTyped(spot, typing?.start))) return undefined;
   const part = item.slice(drop + 1);
   const has = (...words: string[]): boolean => part.some(({ keyword }) => words.includes(keyword ?? ''));
   const ending = part.at(-1)!;
@@ -239,12 +246,13 @@ function offerBehindAmount(spot: Spot, movement: MovementSpot, drop: number): Of
   const isBare = ending.kind === 'NUMBER' && !has('-', '+', 'in', 'of', 'left', ...RATING_WORDS);
   const isSideless = !isRated && !has('/', 'left', 'in', '?', 'skipped') && ending.keyword !== 'each';
   const isTouching = ending.end === spot.column;
+  const { wishes } = movement.facts();
   const loads = spot.context === 'plan' ? offerPlanLoads(wishes) : offerLoads(wishes);
   const withAt = loads.map((load): Offer => ({ ...load, label: `@ ${load.label}` }));
   const offers = has('skipped')
     ? []
     : [
-        ...(isBare ? listUnits(spot, movement) : []),
+        ...(isBare ? listUnits(movement) : []),
         ...(isSideless && wasPerSide(movement) ? [SIDE] : []),
         ...withAt,
         ...(isSideless && !wasPerSide(movement) && isTouching ? [SIDE] : []),
@@ -256,13 +264,15 @@ function offerBehindAmount(spot: Spot, movement: MovementSpot, drop: number): Of
   return atWord(spot, typing?.start, offers);
 }
 
-function wasPerSide({ last }: MovementSpot): boolean {
-  return last?.cell.sets.some(({ amount }) => amount && 'perSide' in amount && amount.perSide) ?? false;
+function wasPerSide({ facts }: MovementSpot): boolean {
+  return (
+    facts().last?.cell.sets.some(({ amount }) => amount && 'perSide' in amount && amount.perSide) ?? false
+  );
 }
 
 /** A plan asks for what is to be made, and a hold or a carry is not tried once more. */
-function isTryable({ context, practice }: Spot, { name }: MovementSpot): boolean {
-  return context !== 'plan' && workOf(practice.findMovement(name)) === 'strength';
+function isTryable({ context }: Spot, { movement }: MovementSpot): boolean {
+  return context !== 'plan' && workOf(movement) === 'strength';
 }
 
 /** `4` → `of 5`: four made, the fifth tried and failed. */
@@ -272,11 +282,11 @@ function offerAttempt({ line }: Spot, start: number, end: number): Offer {
 }
 
 /** A number of a hold is seconds, of a carry metres: units by what was written last, then by the kind of work. */
-function listUnits({ practice }: Spot, { name, last }: MovementSpot): Offer[] {
-  const amount = last?.cell.sets[0]?.amount;
+function listUnits({ movement, facts }: MovementSpot): Offer[] {
+  const amount = facts().last?.cell.sets[0]?.amount;
   const unit = amount?.kind === 'quantity' ? amount.quantity.unit : undefined;
   const known = unit === undefined || unit === 'rep' || unit === 'clock' ? [] : [unit];
-  const units = [...known, ...UNITS_OF_WORK[workOf(practice.findMovement(name))]];
+  const units = [...known, ...UNITS_OF_WORK[workOf(movement)]];
   return [...new Set(units)].map((label) => ({ label, kind: 'unit' }));
 }
 

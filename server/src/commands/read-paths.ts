@@ -2,8 +2,7 @@ import { stat } from 'node:fs/promises';
 import { relative, resolve } from 'node:path';
 import { createPractice } from '@plimsoll/language/create-practice';
 import type { Practice } from '@plimsoll/language/practice/practice';
-import { URI } from 'vscode-uri';
-import { listPaths, nodeFileStore } from '../node-file-store.ts';
+import { createSpelling, listPaths, readContentNow } from '../node-file-store.ts';
 import { Misuse } from './misuse.ts';
 
 export interface ReadLog {
@@ -26,25 +25,15 @@ export async function readPaths(
   return { practice, logs };
 }
 
-/** How many files are open at once. */
-const AT_ONCE = 32;
-
 /** The texts of all logs that the paths name, files and folders, in order of path. */
 export async function readTexts(paths: readonly string[], folder: string): Promise<readonly ReadLog[]> {
   const found = await Promise.all((paths.length > 0 ? paths : ['.']).map((path) => expandPath(path, folder)));
   const whole = [...new Set(found.flat())].sort();
-  const logs: ReadLog[] = [];
-  for (let from = 0; from < whole.length; from += AT_ONCE) {
-    const some = whole.slice(from, from + AT_ONCE);
-    logs.push(...(await Promise.all(some.map((path) => readLog(path, folder)))).flat());
-  }
-  return logs;
-}
-
-async function readLog(path: string, folder: string): Promise<ReadLog[]> {
-  const uri = URI.file(path).toString();
-  const content = await nodeFileStore.read(uri);
-  return content ? [{ uri, path: relative(folder, path), ...content }] : [];
+  const spell = createSpelling();
+  return whole.flatMap((path) => {
+    const content = readContentNow(path);
+    return content ? [{ uri: spell(path), path: relative(folder, path), ...content }] : [];
+  });
 }
 
 async function expandPath(path: string, folder: string): Promise<string[]> {

@@ -84,3 +84,31 @@ test('the template of a first day is read without a problem', () => {
   const problems = fresh.file(toUri('log.plim'))!.model.entries.flatMap(({ entry }) => entry.problems);
   expect(problems).toEqual([]);
 });
+
+test('a practice that was kept offers after each edit what a fresh one does', () => {
+  const days = ['2026-11-02', '2026-11-04', '2026-11-06', '2026-11-09'];
+  const write = (day: string, isPrepared: boolean): string =>
+    `session ${day} Ottilie Marrow\n${isPrepared ? '  warmup\n    Back Squat: 5 @ 42.5 kg\n' : ''}  A straight\n    Back Squat: 5 @ 80 kg\n`;
+  const logs = [undefined, days[0], days[2], days[1], days[3], undefined].map((prepared) =>
+    days.map((day) => write(day, day === prepared)).join('\n'),
+  );
+  const askAll = (open: (log: string) => SessionWorks): string[][] =>
+    logs.flatMap((log) => {
+      const asked = open(log);
+      return ['2026-11-05', '2026-11-10'].map((now) => {
+        const { text, line, character } = readCursor(
+          `session ${now} Ottilie Marrow\n  warmup\n    Back Squat: <|>`,
+        );
+        asked.practice.setFile(NOW, text);
+        return complete(asked, NOW, line, character, { today: TODAY }).map(print);
+      });
+    });
+  const kept = new SessionWorks(openPractice(''));
+  const offers = askAll((log) => {
+    kept.practice.setFile(toUri('log.plim'), log);
+    return kept;
+  });
+  expect(offers).toEqual(askAll((log) => new SessionWorks(openPractice(log))));
+  // The warm-up of each of four days, and where there is none yet the work of 4 and 9 November.
+  expect(new Set(offers.map(([first]) => first)).size).toBe(6);
+});
