@@ -7,7 +7,7 @@ import type { Movement } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import { foldName } from '../text/names.ts';
 import { CHECKS } from './catalogue.ts';
-import { type CheckContext, listLines, problem } from './check-context.ts';
+import { type CheckContext, listLines, NO_PROBLEMS, problem } from './check-context.ts';
 
 /** When an athlete began to avoid something is not written: what was done long before is no slip. */
 const { recent: RECENT_DAYS } = CHECKS['to-avoid'].numbers;
@@ -19,15 +19,17 @@ interface Trainee {
 }
 
 /** Movements that an athlete is to avoid on that day, by name or by pattern. A plan is judged from its first day. */
-export function* checkAvoid(entry: SessionEntry | PlanEntry, context: CheckContext): Iterable<Problem> {
-  const { practice, today } = context;
-  const since = toDayNumber(today) - RECENT_DAYS;
-  const all =
-    entry.kind === 'session'
-      ? listTrainees(context).filter(({ day }) => day >= since)
-      : listPlanned(entry, context);
+export function checkAvoid(entry: SessionEntry | PlanEntry, context: CheckContext): Iterable<Problem> {
+  const all = entry.kind === 'session' ? listTrainees(context) : listPlanned(entry, context);
   const trainees = all.filter(({ athlete, day }) => athlete.entry.avoid.some((each) => isValid(each, day)));
-  if (trainees.length === 0) return;
+  return trainees.length === 0 ? NO_PROBLEMS : findAllAvoided(entry, trainees, context.practice);
+}
+
+function* findAllAvoided(
+  entry: SessionEntry | PlanEntry,
+  trainees: readonly Trainee[],
+  practice: Practice,
+): Iterable<Problem> {
   for (const { line } of listLines(entry)) {
     const movement = practice.findMovement(line.name.text);
     for (const { athlete, index, day } of trainees) {
@@ -43,9 +45,10 @@ export function* checkAvoid(entry: SessionEntry | PlanEntry, context: CheckConte
   }
 }
 
-function listTrainees({ practice, records }: CheckContext): Trainee[] {
+function listTrainees({ practice, records, today }: CheckContext): Trainee[] {
+  const since = toDayNumber(today) - RECENT_DAYS;
   return records.flatMap(({ athlete, index, day }) => {
-    const defined = practice.findAthlete(athlete);
+    const defined = day < since ? undefined : practice.findAthlete(athlete);
     return defined ? [{ athlete: defined, index, day }] : [];
   });
 }

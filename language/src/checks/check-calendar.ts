@@ -2,18 +2,18 @@ import { toDayNumber } from '../calendar/iso-date.ts';
 import type { FileModel, SessionEntry } from '../model/entry.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
-import { type CheckContext, problem, textAt } from './check-context.ts';
+import { type CheckContext, NO_PROBLEMS, problem, textAt } from './check-context.ts';
 import { describePlace } from './check-definitions.ts';
-import { listSessionsBefore } from './training-history.ts';
+import { findSessionBefore } from './training-history.ts';
 
 /** More athletes than this are not offered one by one. */
 const MOST_OFFERED = 5;
 
 /** `session 2026-11-17` where several athletes are defined. */
-export function* checkWhose(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
-  const { practice } = context;
-  const athletes = practice.allAthletes();
-  if (entry.athletes.length > 0 || athletes.length < 2 || !entry.date) return;
+export function checkWhose(entry: SessionEntry, context: CheckContext): readonly Problem[] {
+  if (entry.athletes.length > 0 || !entry.date) return NO_PROBLEMS;
+  const athletes = context.practice.allAthletes();
+  if (athletes.length < 2) return NO_PROBLEMS;
   const names = athletes.map(({ name }) => name).sort();
   const { date } = entry;
   const after = textAt(context, { ...date.span, start: date.span.end, end: entry.header.end });
@@ -23,42 +23,35 @@ export function* checkWhose(entry: SessionEntry, context: CheckContext): Iterabl
     names.length > MOST_OFFERED
       ? []
       : names.map((name) => ({ title: `Write ${name}`, edits: [{ span: behind, newText: ` ${name}` }] }));
-  yield problem(
-    'which-athlete',
-    entry.date.span,
-    'Whose session is it? Several athletes are defined, so write the name behind the date',
-    fixes,
-  );
+  const message = 'Whose session is it? Several athletes are defined, so write the name behind the date';
+  return [problem('which-athlete', date.span, message, fixes)];
 }
 
 /** A session after today. */
-export function* checkFuture({ date: written }: SessionEntry, { today }: CheckContext): Iterable<Problem> {
-  if (!written?.date || toDayNumber(written.date) <= toDayNumber(today)) return;
-  yield problem('future-session', written.span, `${written.date} is still to come: is the date right?`);
+export function checkFuture({ date: written }: SessionEntry, { today }: CheckContext): readonly Problem[] {
+  if (!written?.date || toDayNumber(written.date) <= toDayNumber(today)) return NO_PROBLEMS;
+  return [problem('future-session', written.span, `${written.date} is still to come: is the date right?`)];
 }
 
 /** A session that is logged already, of that day and time. */
-export function* checkTwice(
+export function checkTwice(
   entry: SessionEntry,
   { practice, uri, records: own }: CheckContext,
-): Iterable<Problem> {
-  if (!entry.date?.date) return;
+): readonly Problem[] {
+  if (!entry.date?.date) return NO_PROBLEMS;
   const { date, span } = entry.date;
   for (const record of own) {
-    const [before] = listSessionsBefore(practice, record);
+    const before = findSessionBefore(practice, record);
     if (!before || before.date !== date || before.entry.clock !== entry.clock) continue;
     const who = practice.athleteName(record.athlete);
     const session = who === '' ? 'A session' : `A session of ${who}`;
     const advice = entry.clock
       ? 'correct a date or a time'
       : 'write the time of day behind each date, or take one out';
-    yield problem(
-      'session-twice',
-      span,
-      `${session} on ${date} stands ${describePlace(before.uri, before.line, uri)} already: ${advice}`,
-    );
-    return;
+    const message = `${session} on ${date} stands ${describePlace(before.uri, before.line, uri)} already: ${advice}`;
+    return [problem('session-twice', span, message)];
   }
+  return NO_PROBLEMS;
 }
 
 /** A problem and the line of its entry's header. */
@@ -100,8 +93,9 @@ export function checkOrder(practice: Practice, { uri, entries }: FileModel): Fil
 }
 
 /** A session while its athlete is away. */
-export function* checkAway(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
-  if (!entry.date || entry.missed) return;
+export function checkAway(entry: SessionEntry, { practice, records }: CheckContext): readonly Problem[] {
+  if (!entry.date || entry.missed) return NO_PROBLEMS;
+  const problems: Problem[] = [];
   for (const { athlete, day } of records) {
     const defined = practice.findAthlete(athlete);
     const absence = defined?.entry.away.find(
@@ -110,6 +104,7 @@ export function* checkAway(entry: SessionEntry, { practice, records }: CheckCont
     if (!absence) continue;
     const reason = absence.reason ? `, ${absence.reason}` : '';
     const message = `${defined!.name} is away from ${absence.from} to ${absence.to}${reason}: is the date right?`;
-    yield problem('while-away', entry.date.span, message);
+    problems.push(problem('while-away', entry.date.span, message));
   }
+  return problems;
 }

@@ -2,11 +2,10 @@ import { toDayNumber } from '../calendar/iso-date.ts';
 import type { AthleteEntry, SessionEntry } from '../model/entry.ts';
 import type { Problem, Span } from '../model/source.ts';
 import { listModifiers } from '../plans/line-steps.ts';
-import type { SessionRecord } from '../practice/athlete.ts';
-import type { Practice } from '../practice/practice.ts';
 import { CHECKS } from './catalogue.ts';
-import { type CheckContext, joinWords, problem } from './check-context.ts';
-import { listSessionsBefore } from './training-history.ts';
+import { type CheckContext, joinWords, NO_PROBLEMS, problem } from './check-context.ts';
+import { hasTrait, haveTrait } from './line-traits.ts';
+import { findSessionBefore } from './training-history.ts';
 
 /** Years of age below which an athlete counts as young. */
 const ADULT_AGE = CHECKS['caution-youth'].numbers.years;
@@ -30,27 +29,34 @@ function isYoung({ born }: AthleteEntry, date: string): boolean {
 }
 
 /** The worst pain of a session, where it is moderate or more, or where its place is a sign to stop. */
-export function* checkPain(entry: SessionEntry): Iterable<Problem> {
-  const pains: Pain[] = [...entry.pains];
-  for (const { lines } of entry.blocks) {
-    for (const line of lines)
-      pains.push(...listModifiers(line).filter((modifier) => modifier.kind === 'pain'));
-  }
-  if (pains.length === 0) return;
+export function checkPain(entry: SessionEntry): readonly Problem[] {
+  const pains = listPains(entry);
+  if (pains.length === 0) return NO_PROBLEMS;
   const sign = pains.find(({ where, score }) => score > 0 && where !== undefined && SIGNS.test(where));
   if (sign) {
     const message = `Pain ${sign.score}, ${sign.where}: stop and seek medical help on chest pain, fainting or unusual breathlessness`;
-    yield problem('caution-pain', sign.span, message);
-    return;
+    return [problem('caution-pain', sign.span, message)];
   }
   const worst = pains.reduce<Pain | undefined>(
     (most, pain) => (pain.score > (most?.score ?? 0) ? pain : most),
     undefined,
   );
-  if (!worst || worst.score < MODERATE_PAIN) return;
+  if (!worst || worst.score < MODERATE_PAIN) return NO_PROBLEMS;
   const where = worst.where ? `, ${worst.where}` : '';
   const message = `Pain ${worst.score} of 10${where}: leave out what brings it on, and ask a licensed practitioner before loading it again`;
-  yield problem('caution-pain', worst.span, message);
+  return [problem('caution-pain', worst.span, message)];
+}
+
+/** Those of the session, and those of its lines. */
+function listPains({ pains: ofSession, blocks }: SessionEntry): readonly Pain[] {
+  if (!haveTrait(blocks, 'pain')) return ofSession;
+  const pains: Pain[] = [];
+  for (const { lines } of blocks) {
+    for (const line of lines) {
+      for (const modifier of listModifiers(line)) if (modifier.kind === 'pain') pains.push(modifier);
+    }
+  }
+  return [...ofSession, ...pains];
 }
 
 interface Pain {
@@ -60,14 +66,12 @@ interface Pain {
 }
 
 /** The first test of a max with a load: what to see to, and whose screening is due. */
-export function* checkMaxTest(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
-  const test = entry.blocks
-    .flatMap(({ lines }) => lines)
-    .find(
-      ({ purpose, cells }) =>
-        purpose === 'test' && cells.some(({ sets }) => sets.some(({ load }) => load?.kind === 'mass')),
-    );
-  if (!test) return;
+export function checkMaxTest(
+  { blocks }: SessionEntry,
+  { practice, records }: CheckContext,
+): readonly Problem[] {
+  if (!haveTrait(blocks, 'maxTest')) return NO_PROBLEMS;
+  const test = blocks.flatMap(({ lines }) => lines).find((line) => hasTrait(line, 'maxTest'))!;
   const athletes = records.flatMap(({ athlete, day, date }) => {
     const defined = practice.findAthlete(athlete);
     return defined ? [{ ...defined, day, date }] : [];
@@ -85,7 +89,7 @@ export function* checkMaxTest(entry: SessionEntry, { practice, records }: CheckC
   ].filter((part) => part !== '');
   const usual = 'A max test: rested, in steps, with a spotter or safeties, stopped at any pain';
   const advice = [usual, ...more, 'in doubt ask a licensed practitioner'].join('; ');
-  yield problem('caution-max-test', test.name.span, advice);
+  return [problem('caution-max-test', test.name.span, advice)];
 }
 
 function isScreened(screened: AthleteEntry['screened'], day: number): boolean {
@@ -96,14 +100,14 @@ function isScreened(screened: AthleteEntry['screened'], day: number): boolean {
 }
 
 /** The first session after more than two weeks without one. */
-export function* checkLayoff(entry: SessionEntry, { practice, records }: CheckContext): Iterable<Problem> {
-  if (entry.missed || !entry.date) return;
+export function checkLayoff(entry: SessionEntry, { practice, records }: CheckContext): readonly Problem[] {
+  if (entry.missed || !entry.date) return NO_PROBLEMS;
   const back = records.flatMap((record) => {
-    const before = findTrainedBefore(practice, record);
+    const before = findSessionBefore(practice, record, ({ missed }) => !missed);
     const days = before ? record.day - before.day : 0;
     return days > LAYOFF_DAYS ? [{ name: practice.athleteName(record.athlete), days }] : [];
   });
-  if (back.length === 0) return;
+  if (back.length === 0) return NO_PROBLEMS;
   const days = Math.max(...back.map((each) => each.days));
   const names = joinWords(
     back.map(({ name }) => name).filter((name) => name !== ''),
@@ -111,10 +115,5 @@ export function* checkLayoff(entry: SessionEntry, { practice, records }: CheckCo
   );
   const who = names === '' ? 'The' : `${names}: the`;
   const message = `${who} first session in ${days} days: begin with less load and fewer sets and build up; after illness or injury ask a licensed practitioner`;
-  yield problem('caution-layoff', entry.date.span, message);
-}
-
-function findTrainedBefore(practice: Practice, record: SessionRecord): SessionRecord | undefined {
-  for (const before of listSessionsBefore(practice, record)) if (!before.entry.missed) return before;
-  return undefined;
+  return [problem('caution-layoff', entry.date.span, message)];
 }

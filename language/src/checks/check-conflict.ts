@@ -6,7 +6,8 @@ import { problem } from './check-context.ts';
 
 /** The lines that git left in a file where a merge could not choose. */
 export function checkConflict(file: ReadFile): FileProblem[] {
-  if (!/<{7}|>{7}/.test(file.text)) return [];
+  const { text } = file;
+  if (!text.includes('<<<<<<<') && !text.includes('>>>>>>>')) return [];
   const { lines } = file;
   return findConflicts(lines).flatMap(({ markers }) =>
     markers.map((line) => ({ entryLine: line, problem: describeMarker(lines[line]!) })),

@@ -4,6 +4,7 @@ import type { Block, Entry, MovementLine } from '../model/entry.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
+import { settle } from '../reading/settle.ts';
 import { type CheckCode, findCheck } from './catalogue.ts';
 
 /** What a check of one entry may look at beside the entry itself. */
@@ -17,6 +18,17 @@ export interface CheckContext {
   readonly today: IsoDate;
   /** Sums of sessions, remembered. */
   readonly works: SessionWorks;
+}
+
+/**
+ * What a check gives that sees at once that it has nothing to look for: years of sessions go through all checks, and
+ * nearly all of them find nothing.
+ */
+export const NO_PROBLEMS: readonly Problem[] = settle<Problem>([]);
+
+/** Puts what a check found behind what others did. */
+export function collect(problems: Problem[], found: Iterable<Problem>): void {
+  if (found !== NO_PROBLEMS) problems.push(...found);
 }
 
 /** A problem with the severity that the catalogue gives its code. */

@@ -4,9 +4,15 @@ import { foldName } from '../text/names.ts';
 import type { FileProblem } from './check-calendar.ts';
 import { type CheckContext, problem } from './check-context.ts';
 
+/** An entry that defines a name. */
+export type Definition = Extract<Entry, { readonly kind: 'exercise' | 'athlete' | 'place' | 'plan' }>;
+
 /** Names and other spellings that an earlier definition has. To replace a built-in movement is what `exercise` is for. */
-export function* checkDefinedTwice(entry: Entry, { practice, uri, line }: CheckContext): Iterable<Problem> {
-  if (entry.kind === 'units' || entry.kind === 'session' || entry.kind === 'unknown' || !entry.name) return;
+export function* checkDefinedTwice(
+  entry: Definition,
+  { practice, uri, line }: CheckContext,
+): Iterable<Problem> {
+  if (!entry.name) return;
   const spellings: readonly Written[] =
     entry.kind === 'exercise' ? [entry.name, ...entry.also] : [entry.name];
   for (const spelling of spellings) {

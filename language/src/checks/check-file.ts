@@ -1,6 +1,6 @@
 import type { IsoDate } from '../calendar/iso-date.ts';
 import { SessionWorks } from '../measures/session-work.ts';
-import type { Entry, SessionEntry } from '../model/entry.ts';
+import type { Entry, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { isSamePast } from '../practice/same-past.ts';
@@ -17,7 +17,7 @@ import {
 } from './check-calendar.ts';
 import { checkLayoff, checkMaxTest, checkPain, checkYouth } from './check-cautions.ts';
 import { checkConflict } from './check-conflict.ts';
-import type { CheckContext } from './check-context.ts';
+import { type BlockLine, type CheckContext, collect } from './check-context.ts';
 import { checkDefinedTwice, checkUnitsTwice } from './check-definitions.ts';
 import { checkHeavy } from './check-heavy.ts';
 import { checkHoldReps } from './check-hold-reps.ts';
@@ -35,17 +35,19 @@ import { checkRareNames } from './check-rare-names.ts';
 import { checkStrays } from './check-strays.ts';
 import { checkWeekJump } from './check-week-jump.ts';
 import { checkEntry } from './entry-checks.ts';
-import { checkLines, type LineCheck } from './line-checks.ts';
+import { askLines, type LineCheck, listDoubtful } from './line-checks.ts';
 
 export type { FileProblem } from './check-calendar.ts';
 
 type Check<E extends Entry> = (entry: E, context: CheckContext) => Iterable<Problem>;
 
 /** What rests on an entry and on definitions: for every entry, and for some kinds beside that. */
-const EVERY: readonly Check<Entry>[] = [checkNames, checkStrays, checkDefinedTwice];
+const EVERY: readonly Check<Entry>[] = [checkNames, checkStrays];
 const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, { kind: K }>>[] } = {
-  athlete: [checkYouth],
-  plan: [checkOneBar, checkAvoid, checkPlan],
+  exercise: [checkDefinedTwice],
+  place: [checkDefinedTwice],
+  athlete: [checkDefinedTwice, checkYouth],
+  plan: [checkDefinedTwice, checkOneBar, checkAvoid, checkPlan],
   session: [
     checkOneBar,
     checkAvoid,
@@ -60,14 +62,21 @@ const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, {
 
 /** What rests on a movement's line and on definitions, the place among them. */
 const OF_ALL_LINES: readonly LineCheck[] = [checkLineNames, checkOneOrTwo, checkHeavy, checkHoldReps];
-const OF_LINES: { readonly [K in Entry['kind']]?: readonly LineCheck[] } = {
-  plan: [...OF_ALL_LINES, checkPlace as LineCheck],
-  session: [...OF_ALL_LINES, checkPlace as LineCheck],
+const OF_PLACED_LINES: readonly LineCheck[] = [...OF_ALL_LINES, checkPlace as LineCheck];
+const NO_CHECKS: readonly LineCheck[] = [];
+const OF_LINES: Readonly<Record<Entry['kind'], readonly LineCheck[]>> = {
+  units: NO_CHECKS,
+  exercise: NO_CHECKS,
+  place: NO_CHECKS,
+  athlete: NO_CHECKS,
+  plan: OF_PLACED_LINES,
+  session: OF_PLACED_LINES,
   unknown: OF_ALL_LINES,
 };
 
 /** What rests on the athlete's sessions up to that day too, if only by its fixes. */
 const OF_LINES_BY_HISTORY: readonly LineCheck[] = [checkNoLoad as LineCheck];
+const OF_SESSION_LINES: readonly LineCheck[] = [...OF_LINES.session, ...OF_LINES_BY_HISTORY];
 const BY_HISTORY: readonly Check<SessionEntry>[] = [checkTwice, checkLoadJump, checkLayoff];
 /** What rests on later ones too. */
 const BY_ALL: readonly Check<SessionEntry>[] = [checkWeekJump, checkProgress];
@@ -97,24 +106,39 @@ export function checkFile(
 ): readonly FileProblem[] {
   const file = practice.file(uri);
   if (!file) return [];
-  const found = file.model.entries.flatMap(({ entry, line }) =>
-    place(
-      line,
-      checkOnce(entry, {
-        practice,
-        uri,
-        line,
-        records: practice.recordsOf(uri, { entry, line }),
-        today,
-        works,
-      }),
-    ),
+  const found = file.model.entries.flatMap((placed) =>
+    place(placed.line, checkPlaced(practice, uri, placed, { today, works })),
   );
   return arrange(file, [
     ...found,
     ...checkOrder(practice, file.model),
     ...checkRareNames(practice, file.model),
   ]);
+}
+
+/**
+ * Looks at a file's entries one by one, for whoever has other things to do between them: what was found is remembered, so
+ * that {@link checkFile} has little left to do.
+ */
+export function* prepareCheck(
+  practice: Practice,
+  uri: string,
+  { today, works = findWorks(practice) }: CheckOptions,
+): Iterable<undefined> {
+  for (const placed of practice.file(uri)?.model.entries ?? []) {
+    checkPlaced(practice, uri, placed, { today, works });
+    yield;
+  }
+}
+
+function checkPlaced(
+  practice: Practice,
+  uri: string,
+  placed: PlacedEntry,
+  options: Required<CheckOptions>,
+): readonly Problem[] {
+  const { entry, line } = placed;
+  return checkOnce(entry, { practice, uri, line, records: practice.recordsOf(uri, placed), ...options });
 }
 
 /** What a file shows by itself, by place: all that can be said until the other files are read. */
@@ -149,9 +173,11 @@ const ownByEntry = new WeakMap<Entry, readonly Problem[]>();
 
 /** What reading an entry found, and what it shows by itself. */
 function listOwn(entry: Entry): readonly Problem[] {
-  const known = ownByEntry.get(entry) ?? settle([...entry.problems, ...checkEntry(entry)]);
-  ownByEntry.set(entry, known);
-  return known;
+  const before = ownByEntry.get(entry);
+  if (before) return before;
+  const found = settle([...entry.problems, ...checkEntry(entry)]);
+  ownByEntry.set(entry, found);
+  return found;
 }
 
 /** Problems of an entry and what they rest on: while that is the same, so are they. */
@@ -182,14 +208,17 @@ function checkOnce(entry: Entry, context: CheckContext): readonly Problem[] {
     return joinProblems(same);
   const isSession = entry.kind === 'session';
   const byHistory = same && isSamePast(practice, context.records, same.edition) ? same.byHistory : undefined;
+  const isAllKnown = same !== undefined && byHistory !== undefined;
+  const checks = isSession ? OF_SESSION_LINES : OF_LINES[entry.kind];
+  const lines = isAllKnown ? [] : listDoubtful(checks, entry, context);
   const known: Known = {
     version,
     today,
     line,
-    problems: same?.problems ?? settle(checkDefined(entry, context)),
+    problems: same?.problems ?? settle(checkDefined(entry, lines, context)),
     edition: practice.edition,
-    byHistory: byHistory ?? settle(isSession ? checkByHistory(entry, context) : []),
-    byAll: settle(isSession ? BY_ALL.flatMap((check) => [...check(entry, context)]) : []),
+    byHistory: byHistory ?? settle(isSession ? checkByHistory(entry, lines, context) : []),
+    byAll: settle(isSession ? askAll(BY_ALL, entry, context) : []),
   };
   entries.set(entry, known);
   return joinProblems(known);
@@ -199,18 +228,27 @@ function joinProblems({ problems, byHistory, byAll }: Known): readonly Problem[]
   return byHistory.length === 0 && byAll.length === 0 ? problems : [...problems, ...byHistory, ...byAll];
 }
 
-function checkDefined(entry: Entry, context: CheckContext): Problem[] {
+function checkDefined(entry: Entry, lines: readonly BlockLine[], context: CheckContext): Problem[] {
   const problems = [...listOwn(entry)];
-  for (const check of EVERY) problems.push(...check(entry, context));
-  for (const check of (BY_KIND[entry.kind] ?? []) as readonly Check<Entry>[])
-    problems.push(...check(entry, context));
-  problems.push(...checkLines(OF_LINES[entry.kind] ?? [], entry, context));
+  askAll(EVERY, entry, context, problems);
+  askAll((BY_KIND[entry.kind] ?? []) as readonly Check<Entry>[], entry, context, problems);
+  collect(problems, askLines(OF_LINES[entry.kind], lines, entry, context));
   return problems;
 }
 
-function checkByHistory(entry: SessionEntry, context: CheckContext): Problem[] {
-  const problems = checkLines(OF_LINES_BY_HISTORY, entry, context);
-  for (const check of BY_HISTORY) problems.push(...check(entry, context));
+function checkByHistory(entry: SessionEntry, lines: readonly BlockLine[], context: CheckContext): Problem[] {
+  const problems = [...askLines(OF_LINES_BY_HISTORY, lines, entry, context)];
+  return askAll(BY_HISTORY, entry, context, problems);
+}
+
+/** Puts what each check finds behind the problems, and gives them. */
+function askAll<E extends Entry>(
+  checks: readonly Check<E>[],
+  entry: E,
+  context: CheckContext,
+  problems: Problem[] = [],
+): Problem[] {
+  for (const check of checks) collect(problems, check(entry, context));
   return problems;
 }
 

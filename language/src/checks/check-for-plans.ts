@@ -1,17 +1,20 @@
 import type { Block, MovementLine, SessionEntry } from '../model/entry.ts';
-import type { Amount, Load, Modifier, Rating, SetGroup } from '../model/quantity.ts';
+import type { Amount, Drop, Load, Modifier, Rating, SetGroup } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import { printLoad, printRange, printWrittenMass } from '../printing/print-load.ts';
 import { printAmount, printPlain, printQuantity, printTime } from '../printing/print-quantity.ts';
 import { replaceBy } from '../reading/line-reading.ts';
-import { problem } from './check-context.ts';
+import { collect, NO_PROBLEMS, problem } from './check-context.ts';
 
 /** What a plan may ask of a block and a session cannot have done: the fix writes a number. */
-export function* checkBlocksForPlans({ blocks }: SessionEntry): Iterable<Problem> {
+export function checkBlocksForPlans({ blocks }: SessionEntry): readonly Problem[] {
+  const problems: Problem[] = [];
   for (const block of blocks) {
     const { rest, restsBetween, restSteps, roundStep } = block;
-    if (rest || restsBetween.length > 0 || restSteps.length > 0 || roundStep) yield* checkBlock(block);
+    const isRange = rest?.high !== undefined || restsBetween.some(({ high }) => high !== undefined);
+    if (isRange || restSteps.length > 0 || roundStep) collect(problems, checkBlock(block));
   }
+  return problems;
 }
 
 function* checkBlock({ rest, restsBetween, restSteps, roundStep, span }: Block): Iterable<Problem> {
@@ -30,9 +33,46 @@ function* checkBlock({ rest, restsBetween, restSteps, roundStep, span }: Block):
 }
 
 /** The same of a line. */
-export function* checkLineForPlans(line: MovementLine): Iterable<Problem> {
+export function checkLineForPlans(line: MovementLine): Iterable<Problem> {
   // What breaks off says so; the rest is told once it is whole.
-  if (line.broken) return;
+  return line.broken || !isForPlans(line) ? NO_PROBLEMS : describeLine(line);
+}
+
+/** Whether a line leaves anything open that a plan may. */
+function isForPlans({ week, cells, modifiers }: MovementLine): boolean {
+  return (
+    week !== undefined ||
+    modifiers.some(isModifierForPlans) ||
+    cells.some((cell) => cell.sets.some(isSetForPlans) || cell.modifiers.some(isModifierForPlans))
+  );
+}
+
+function isSetForPlans({ amount, ownLoad, load, ratings, drops }: SetGroup): boolean {
+  return (
+    (amount !== undefined && OPEN_AMOUNTS.has(amount.kind)) ||
+    (ownLoad && load !== undefined && isLoadForPlans(load)) ||
+    ratings.some(({ high }) => high !== undefined) ||
+    drops.some(isDropForPlans)
+  );
+}
+
+function isDropForPlans({ amount, load }: Drop): boolean {
+  return OPEN_AMOUNTS.has(amount.kind) || (load !== undefined && isLoadForPlans(load));
+}
+
+const OPEN_AMOUNTS: ReadonlySet<Amount['kind']> = new Set(['range', 'at-least', 'amrap']);
+const OPEN_LOADS: ReadonlySet<Load['kind']> = new Set(['percent', 'offset', 'target']);
+
+function isLoadForPlans(load: Load): boolean {
+  return load.kind === 'mass' ? load.high !== undefined : OPEN_LOADS.has(load.kind);
+}
+
+function isModifierForPlans(modifier: Modifier): boolean {
+  if (modifier.kind === 'rest') return modifier.high !== undefined;
+  return modifier.kind === 'step' || modifier.kind === 'stall';
+}
+
+function* describeLine(line: MovementLine): Iterable<Problem> {
   if (line.week !== undefined) {
     const place = { line: line.span.line, start: line.span.start, end: line.name.span.start };
     const kept = [line.label?.text, line.purpose === 'work' ? undefined : line.purpose];
@@ -52,10 +92,9 @@ function* checkSet(set: SetGroup): Iterable<Problem> {
   if (set.amount) yield* checkAmount(set.amount, set.amountSpan);
   if (set.ownLoad && set.load && set.loadSpan) yield* checkLoad(set.load, set.loadSpan);
   for (const rating of set.ratings) yield* checkRating(rating);
-  for (const { amount, load, span } of set.drops) {
-    if ([...listNumbers(amount)].length > 0 || (load && [...checkLoad(load, span)].length > 0)) {
-      yield report(span, 'A drop that leaves its reps or load open', 'write what was done');
-    }
+  for (const drop of set.drops) {
+    if (isDropForPlans(drop))
+      yield report(drop.span, 'A drop that leaves its reps or load open', 'write what was done');
   }
 }
 

@@ -7,25 +7,29 @@ import { listBlocks, problem } from './check-context.ts';
  * A movement that looks as if its block were over: it stands farther left than the others, or behind the times. A block
  * lasts to the next header all the same, so that the line is done in every round.
  */
-export function* checkJoinsRounds(entry: Entry): Iterable<Problem> {
+export function checkJoinsRounds(entry: Entry): readonly Problem[] {
+  const problems: Problem[] = [];
   const blocks = listBlocks(entry);
-  for (const [index, block] of blocks.entries()) {
+  for (let index = 0; index < blocks.length; index++) {
+    const block = blocks[index]!;
     if (block.implicit || !BLOCK_KINDS[block.kind].inRounds || block.rounds === undefined) continue;
-    const [first, ...others] = block.lines;
-    const joining = others.find(
+    const [first] = block.lines;
+    const joining = block.lines.find(
       (line) => isOutdented(line, first!, block) || isBehindTimes(line, first!, block),
     );
     if (!joining || joining.label) continue;
     const name = joining.name.text;
     const letter = nextLetter(block, blocks[index + 1]);
     const title = letter === undefined ? 'straight' : `${letter} straight`;
-    yield problem(
+    const found = problem(
       'joins-rounds',
       joining.name.span,
       `${name} counts in each of the ${block.rounds} rounds above: write a line such as ${title} before it, or ${isOutdented(joining, first!, block) ? 'indent it like the others' : 'put it above the times'}`,
       [beginBlock(joining.span, block.span, title)],
     );
+    problems.push(found);
   }
+  return problems;
 }
 
 function isOutdented(line: MovementLine, first: MovementLine, block: Block): boolean {

@@ -4,10 +4,11 @@ import { replaceBy } from '../reading/line-reading.ts';
 import { shorten } from '../text/shorten.ts';
 import { NAME_PREFIXES, RESERVED_NAMES } from '../vocabulary/keywords.ts';
 import { problem } from './check-context.ts';
+import type { Definition } from './check-definitions.ts';
 
 /** Names that could not be told from the notation where they are used. */
-export function* checkNameRules(entry: Entry): Iterable<Problem> {
-  if (!('name' in entry) || !entry.name) return;
+export function* checkNameRules(entry: Definition): Iterable<Problem> {
+  if (!entry.name) return;
   for (const name of entry.kind === 'exercise' ? [entry.name, ...entry.also] : [entry.name]) {
     const broken = findBrokenRule(name, entry.kind);
     if (broken) yield broken;

@@ -10,7 +10,7 @@ import type { Fix, Problem, Written } from '../model/source.ts';
 import { listModifiers } from '../plans/line-steps.ts';
 import type { Practice } from '../practice/practice.ts';
 import { replaceBy } from '../reading/line-reading.ts';
-import { type CheckContext, joinWords, problem } from './check-context.ts';
+import { type CheckContext, joinWords, NO_PROBLEMS, problem } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
 import { findKnownNames, type KnownNames } from './nearest-names.ts';
 
@@ -87,14 +87,22 @@ export const checkLineNames: LineCheck =
   ({ line }) =>
     checkReferences(listLineNames(line), entry, practice);
 
-function* checkReferences(
+function checkReferences(
+  references: readonly Reference[],
+  entry: Entry,
+  practice: Practice,
+): Iterable<Problem> {
+  const unknown = references.filter(({ kind, name }) => !REFERENCES[kind].isKnown(practice, name.text));
+  return unknown.length === 0 ? NO_PROBLEMS : describeUnknown(unknown, entry, practice);
+}
+
+function* describeUnknown(
   references: readonly Reference[],
   entry: Entry,
   practice: Practice,
 ): Iterable<Problem> {
   for (const { kind, name } of references) {
-    const { code, noun, header, names, isKnown } = REFERENCES[kind];
-    if (isKnown(practice, name.text)) continue;
+    const { code, noun, header, names } = REFERENCES[kind];
     const known = findKnownNames(practice);
     const nearest = names.map((each) => known[each].find(name.text)).find((near) => near.length > 0) ?? [];
     const advice =
@@ -135,7 +143,10 @@ const as =
     name === undefined ? [] : [{ kind, name }];
 
 function listHeaderNames({ athletes, place, plan }: SessionEntry): Reference[] {
-  return [...athletes.flatMap(as('athlete')), ...as('place')(place), ...as('plan')(plan?.name)];
+  const references = athletes.map((name): Reference => ({ kind: 'athlete', name }));
+  if (place) references.push({ kind: 'place', name: place });
+  if (plan) references.push({ kind: 'plan', name: plan.name });
+  return references;
 }
 
 function listPlanNames({ athletes, place, follows }: PlanEntry): Reference[] {
@@ -155,14 +166,14 @@ function listAthleteNames({ maxes, goals, retests, avoid }: AthleteEntry): Refer
 
 /** The movement of a line, those it stands in for, and those whose max its percentages are of. */
 function listLineNames(line: MovementLine): Reference[] {
-  const loads = line.cells.flatMap((cell) =>
-    cell.sets.flatMap((set) => (set.ownLoad && set.load ? [set.load] : [])),
-  );
-  return [
-    ...as('movement')(line.name),
-    ...listModifiers(line).flatMap((modifier) =>
-      modifier.kind === 'instead' ? as('movement')(modifier.of) : [],
-    ),
-    ...loads.flatMap((load) => (load.kind === 'percent' ? as('movement')(load.of) : [])),
-  ];
+  const references: Reference[] = as('movement')(line.name);
+  for (const modifier of listModifiers(line)) {
+    if (modifier.kind === 'instead') references.push(...as('movement')(modifier.of));
+  }
+  for (const { sets } of line.cells) {
+    for (const { ownLoad, load } of sets) {
+      if (ownLoad && load?.kind === 'percent') references.push(...as('movement')(load.of));
+    }
+  }
+  return references;
 }

@@ -1,30 +1,41 @@
-import type { SessionEntry } from '../model/entry.ts';
-import type { SetGroup } from '../model/quantity.ts';
-import type { Fix } from '../model/source.ts';
+import type { MovementLine, SessionEntry } from '../model/entry.ts';
+import type { Cell, SetGroup } from '../model/quantity.ts';
+import type { Fix, Problem } from '../model/source.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
-import { type CheckContext, isPreparation, problem } from './check-context.ts';
+import { type CheckContext, isPreparation, NO_PROBLEMS, problem } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
 import { listLoadedBefore } from './training-history.ts';
 import { printMassLoad } from './written-masses.ts';
 
 /** Working sets without any load where the movement is done with a bar, dumbbells, kettlebells or a machine. */
-export const checkNoLoad: LineCheck<SessionEntry> = (_entry, context) =>
-  function* (blockLine) {
-    const { line } = blockLine;
-    const movement = context.practice.findMovement(line.name.text);
-    if (!movement || isPreparation(blockLine) || line.broken || !isLoaded(movement)) return;
-    for (const [index, cell] of line.cells.entries()) {
-      const last = cell.sets.findLast(isDone);
-      if (!last || cell.sets.some((set) => set.load || set.loadSpan)) continue;
-      const loads = [findLastLoad(index, movement, context), '?'];
-      yield problem(
-        'no-load',
-        last.amountSpan,
-        `${movement.name} has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it`,
-        loads.map((load) => (load === undefined ? undefined : addLoad(last, load))),
-      );
-    }
-  };
+export const checkNoLoad: LineCheck<SessionEntry> = (_entry, context) => (blockLine) => {
+  const { line } = blockLine;
+  if (isPreparation(blockLine) || line.broken || line.cells.every(hasLoad)) return NO_PROBLEMS;
+  const movement = context.practice.findMovement(line.name.text);
+  return movement && isLoaded(movement) ? findUnloaded(line, movement, context) : NO_PROBLEMS;
+};
+
+function hasLoad({ sets }: Cell): boolean {
+  return sets.some((set) => set.load || set.loadSpan);
+}
+
+function* findUnloaded(
+  { cells }: MovementLine,
+  movement: Movement,
+  context: CheckContext,
+): Iterable<Problem> {
+  for (const [index, cell] of cells.entries()) {
+    const last = cell.sets.findLast(isDone);
+    if (!last || hasLoad(cell)) continue;
+    const loads = [findLastLoad(index, movement, context), '?'];
+    yield problem(
+      'no-load',
+      last.amountSpan,
+      `${movement.name} has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it`,
+      loads.map((load) => (load === undefined ? undefined : addLoad(last, load))),
+    );
+  }
+}
 
 function isLoaded(movement: Movement): boolean {
   const work = workOf(movement);

@@ -2,18 +2,25 @@ import { expandBlock } from '../measures/expand-sets.ts';
 import type { Block, PlanEntry, SessionEntry } from '../model/entry.ts';
 import type { MassLoad } from '../model/quantity.ts';
 import type { Problem, Span } from '../model/source.ts';
+import type { Movement } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import { printMass } from '../units/mass.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { findEquipment } from '../vocabulary/equipment.ts';
-import { type CheckContext, joinWords, listBlocks, problem } from './check-context.ts';
+import { type CheckContext, joinWords, listBlocks, NO_PROBLEMS, problem } from './check-context.ts';
 
 /** A barbell that would carry two loads in a round; a place that lists several bars may keep one loaded for each. */
-export function* checkOneBar(entry: SessionEntry | PlanEntry, { practice }: CheckContext): Iterable<Problem> {
+export function checkOneBar(entry: SessionEntry | PlanEntry, { practice }: CheckContext): Iterable<Problem> {
   const bars = countBars(entry, practice);
-  if (bars === undefined) return;
-  for (const block of listBlocks(entry)) {
-    if (!BLOCK_KINDS[block.kind].inRounds || countOnBar(block, practice) <= bars) continue;
+  if (bars === undefined) return NO_PROBLEMS;
+  const blocks = listBlocks(entry).filter(
+    (block) => BLOCK_KINDS[block.kind].inRounds && countOnBar(block, practice) > bars,
+  );
+  return blocks.length === 0 ? NO_PROBLEMS : findTwoLoads(blocks, bars, practice);
+}
+
+function* findTwoLoads(blocks: readonly Block[], bars: number, practice: Practice): Iterable<Problem> {
+  for (const block of blocks) {
     const cells = Math.max(1, ...block.lines.map((line) => line.cells.length));
     for (let index = 0; index < cells; index++) {
       const found = findTooMany(block, index, bars, practice);
@@ -32,7 +39,9 @@ export function* checkOneBar(entry: SessionEntry | PlanEntry, { practice }: Chec
 
 /** How many movements of a block are done with a bar: no more than there are bars can want too many. */
 function countOnBar({ lines }: Block, practice: Practice): number {
-  return lines.filter((line) => needsBar(line.name.text, practice)).length;
+  let count = 0;
+  for (const { name } of lines) if (needsBar(name.text, practice)) count++;
+  return count;
 }
 
 /** One where no place is named; undefined where the place is unknown or does not list its bars. */
@@ -81,6 +90,16 @@ function findTooMany(
 }
 
 function needsBar(name: string, practice: Practice): boolean {
-  const needs = practice.findMovement(name)?.entry.needs ?? [];
-  return needs.some((need) => findEquipment(need.text)?.name === 'barbell');
+  const movement = practice.findMovement(name);
+  return movement !== undefined && isOnBar(movement);
+}
+
+const onBar = new WeakMap<Movement, boolean>();
+
+function isOnBar(movement: Movement): boolean {
+  const known = onBar.get(movement);
+  if (known !== undefined) return known;
+  const isNeeded = movement.entry.needs.some((need) => findEquipment(need.text)?.name === 'barbell');
+  onBar.set(movement, isNeeded);
+  return isNeeded;
 }

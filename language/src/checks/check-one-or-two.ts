@@ -3,21 +3,22 @@ import type { Load } from '../model/quantity.ts';
 import type { Edit, Fix, Span } from '../model/source.ts';
 import { implementOf } from '../practice/movement.ts';
 import { printMass } from '../units/mass.ts';
-import { type CheckContext, problem, textAt } from './check-context.ts';
+import { type CheckContext, NO_PROBLEMS, problem, textAt } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
 import { printPlain } from './written-masses.ts';
 
 /** One load where a rep moves two dumbbells or kettlebells. `1x14 kg` says that only one is held. */
-export const checkOneOrTwo: LineCheck = (_entry, context) =>
-  function* ({ line }) {
+export const checkOneOrTwo: LineCheck =
+  (_entry, context) =>
+  ({ line }) => {
     const movement = context.practice.findMovement(line.name.text);
+    if (movement?.entry.repMoves !== 'both') return NO_PROBLEMS;
     const implement = implementOf(movement);
-    if (movement?.entry.repMoves !== 'both' || (implement !== 'dumbbell' && implement !== 'kettlebell'))
-      return;
+    if (implement !== 'dumbbell' && implement !== 'kettlebell') return NO_PROBLEMS;
     const single = listSingleMasses(line, context);
     const [first] = single;
-    if (!first) return;
-    yield problem(
+    if (!first) return NO_PROBLEMS;
+    const found = problem(
       'one-or-two',
       first.span,
       `${first.example} each, or both together? ${movement.name} takes two: write 2x${first.example} if each is that heavy`,
@@ -28,6 +29,7 @@ export const checkOneOrTwo: LineCheck = (_entry, context) =>
         rewrite(single, 'Only one is held', '1x', 1),
       ],
     );
+    return [found];
   };
 
 interface SingleMass {

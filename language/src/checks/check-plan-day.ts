@@ -1,18 +1,28 @@
 import type { PlanDay, SessionEntry } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
 import { listModifiers } from '../plans/line-steps.ts';
+import type { Plan } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { foldName } from '../text/names.ts';
-import { type CheckContext, isPreparation, joinWords, listLines, problem } from './check-context.ts';
+import {
+  type CheckContext,
+  isPreparation,
+  joinWords,
+  listLines,
+  NO_PROBLEMS,
+  problem,
+} from './check-context.ts';
 
 /** More differences than this are another session altogether, and a list of them helps nobody. */
 const MOST_NAMED = 4;
 
 /** A session against the plan it names: the week and day must exist, and the movements are compared. */
-export function* checkPlanDay(entry: SessionEntry, { practice }: CheckContext): Iterable<Problem> {
+export function checkPlanDay(entry: SessionEntry, { practice }: CheckContext): Iterable<Problem> {
   const plan = entry.plan && practice.findPlan(entry.plan.name.text);
-  if (!entry.plan || !plan) return;
-  const { name, week, day } = entry.plan;
+  return plan ? compareWithPlan(entry, plan, practice) : NO_PROBLEMS;
+}
+
+function* compareWithPlan(entry: SessionEntry, plan: Plan, practice: Practice): Iterable<Problem> {
+  const { name, week, day } = entry.plan!;
   const weeks = plan.entry.weeks?.count;
   if (week !== undefined && weeks !== undefined && (week < 1 || week > weeks)) {
     yield problem(
@@ -42,7 +52,7 @@ function* compareMovements(
   week: number | undefined,
   practice: Practice,
 ): Iterable<Problem> {
-  const toKey = (name: string): string => practice.findMovement(name)?.key ?? foldName(name);
+  const toKey = (name: string): string => practice.keyOf(name);
   const planned = new Map(
     day.blocks
       .flatMap(({ lines }) => lines)

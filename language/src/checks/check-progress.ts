@@ -13,7 +13,7 @@ import { printStep } from '../printing/print-modifiers.ts';
 import { printAmount } from '../printing/print-quantity.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
 import { printRange } from '../units/number.ts';
-import { type CheckContext, listLines, problem } from './check-context.ts';
+import { type CheckContext, listLines, NO_PROBLEMS, problem } from './check-context.ts';
 import { countReps, isDoneAfter, listLoadedBefore } from './training-history.ts';
 
 /**
@@ -21,10 +21,18 @@ import { countReps, isDoneAfter, listLoadedBefore } from './training-history.ts'
  * (double progression), and two reps over a fixed goal in the last set, twice in a row (2-for-2). Told at the latest
  * session that did the movement.
  */
-export function* checkProgress(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
-  const { records } = context;
-  const latest = records.filter((record) => isLatestOfAny(entry, record, context));
-  const planned = latest.length > 0 ? listPlanned(entry, context) : [];
+export function checkProgress(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
+  if (!entry.plan) return NO_PROBLEMS;
+  const latest = context.records.filter((record) => isLatestOfAny(entry, record, context));
+  return latest.length === 0 ? NO_PROBLEMS : findProgress(entry, latest, context);
+}
+
+function* findProgress(
+  entry: SessionEntry,
+  latest: readonly SessionRecord[],
+  context: CheckContext,
+): Iterable<Problem> {
+  const planned = listPlanned(entry, context);
   for (const record of latest) {
     for (const goal of planned) {
       if (isDoneLater(goal.line, record, context)) continue;
@@ -145,15 +153,8 @@ function findBefore(goal: Goal, { record }: Done, context: CheckContext): Done |
 }
 
 /** Whether there is a movement that no later session worked on: of the others a later one tells. */
-function isLatestOfAny(
-  { plan, blocks }: SessionEntry,
-  record: SessionRecord,
-  context: CheckContext,
-): boolean {
-  return (
-    plan !== undefined &&
-    blocks.some(({ lines }) => lines.some((line) => !isDoneLater(line, record, context)))
-  );
+function isLatestOfAny({ blocks }: SessionEntry, record: SessionRecord, context: CheckContext): boolean {
+  return blocks.some(({ lines }) => lines.some((line) => !isDoneLater(line, record, context)));
 }
 
 function isDoneLater(line: MovementLine, record: SessionRecord, { practice }: CheckContext): boolean {

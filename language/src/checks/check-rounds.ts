@@ -4,39 +4,45 @@ import type { Fix, Problem, Span } from '../model/source.ts';
 import { printDone } from '../printing/print-block.ts';
 import { addAfter, replaceBy, spanBetween } from '../reading/line-reading.ts';
 import { printClock } from '../units/duration.ts';
-import { listBlocks, problem } from './check-context.ts';
+import { collect, listBlocks, problem } from './check-context.ts';
+import { haveTrait } from './line-traits.ts';
 
 /** Sets and times that do not fit the rounds of their block, and ends that do not fit its header. */
-export function* checkRounds(entry: Entry): Iterable<Problem> {
+export function checkRounds(entry: Entry): readonly Problem[] {
+  const problems: Problem[] = [];
   for (const block of listBlocks(entry)) {
-    if (block.done) yield* checkDone(block, block.done);
-    if (block.rounds === undefined) continue;
-    const counts = listCounts(block);
-    for (const line of block.lines) yield* checkLine(block, line, counts);
-    if (block.timesSpan) yield* checkTimes(block, block.timesSpan, counts);
+    const { done, rounds, timesSpan } = block;
+    if (done) collect(problems, checkDone(block, done));
+    if (rounds === undefined) continue;
+    for (const line of block.lines) checkLine(block, line, problems);
+    if (timesSpan) checkTimes(block, timesSpan, problems);
+  }
+  return problems;
+}
+
+/** Whether so many numbers may stand for rounds: one for each round or for each pass, of all or of those that were done. */
+function isForRounds({ rounds, passes, done }: Block, count: number): boolean {
+  if (count === rounds || count === rounds! * passes) return true;
+  if (done?.rounds === undefined) return false;
+  const begun = done.rounds + (done.plus.length > 0 ? 1 : 0);
+  return [done.rounds, begun].some((each) => count === each || count === each * passes);
+}
+
+function checkLine(block: Block, { purpose, broken, cells }: MovementLine, problems: Problem[]): void {
+  // Lines that take turns have one set for each of their turns.
+  if (purpose === 'warmup' || broken || block.alternating) return;
+  for (const cell of cells) {
+    let count = 0;
+    for (const set of cell.sets) count += set.count;
+    if (count >= 2 && !isForRounds(block, count)) problems.push(describeCount(block, cell, count));
   }
 }
 
-/** How many numbers may stand for rounds: one for each round or for each pass, of all or of those that were done. */
-function listCounts({ rounds, passes, done }: Block): number[] {
-  const begun = done?.rounds === undefined ? [] : [done.rounds, done.rounds + (done.plus.length > 0 ? 1 : 0)];
-  return [rounds!, ...begun].flatMap((count) => [count, count * passes]);
-}
-
-function checkLine(block: Block, line: MovementLine, counts: readonly number[]): readonly Problem[] {
-  // Lines that take turns have one set for each of their turns.
-  if (line.purpose === 'warmup' || line.broken || block.alternating) return [];
-  return line.cells.flatMap((cell) => checkCell(block, cell, counts));
-}
-
-function checkCell(block: Block, cell: Cell, counts: readonly number[]): readonly Problem[] {
-  let count = 0;
-  for (const set of cell.sets) count += set.count;
-  if (count < 2 || counts.includes(count)) return [];
+function describeCount(block: Block, cell: Cell, count: number): Problem {
   const span = spanBetween(cell.sets[0]!.span, cell.sets.at(-1)!.span);
   const rounds = block.rounds!;
   const message = `${count} sets for ${describeRounds(block)}: write one that is the same in every round, or ${rounds}`;
-  return [problem('round-count', span, message, [addUnrecorded(cell, rounds - count)])];
+  return problem('round-count', span, message, [addUnrecorded(cell, rounds - count)]);
 }
 
 function describeRounds({ rounds, passes }: Block): string {
@@ -59,9 +65,9 @@ function describeMissing(mark: string, missing: number): string {
   return `Add ${mark} for ${missing === 1 ? 'a round' : `${missing} rounds`}`;
 }
 
-function checkTimes(block: Block, span: Span, counts: readonly number[]): readonly Problem[] {
-  if (block.times.every((times) => counts.includes(times.length))) return [];
-  const wrong = block.times.find((times) => !counts.includes(times.length))!;
+function checkTimes(block: Block, span: Span, problems: Problem[]): void {
+  const wrong = block.times.find((times) => !isForRounds(block, times.length));
+  if (!wrong) return;
   const missing = block.rounds! - wrong.length;
   const fixes =
     block.times.length === 1 && missing > 0
@@ -69,7 +75,7 @@ function checkTimes(block: Block, span: Span, counts: readonly number[]): readon
       : [];
   const times = wrong.length === 1 ? '1 time' : `${wrong.length} times`;
   const message = `${times} for ${describeRounds(block)}: write one for each round, and ? for one that was not taken`;
-  return [problem('time-count', span, message, fixes)];
+  problems.push(problem('time-count', span, message, fixes));
 }
 
 function* checkDone({ kind, rounds, cap }: Block, done: Done): Iterable<Problem> {
@@ -93,30 +99,27 @@ function* checkDone({ kind, rounds, cap }: Block, done: Done): Iterable<Problem>
 }
 
 /** In a group each `|` separates one athlete; one value is for all. */
-export function* checkCells(entry: SessionEntry): Iterable<Problem> {
-  const athletes = Math.max(1, entry.athletes.length);
-  for (const { span, count } of listCells(entry, athletes)) {
-    const message =
-      athletes === 1
-        ? 'A | separates the athletes of a group, and this session has one athlete: sets are separated by commas'
-        : `${count} values between | for ${athletes} athletes: write one for all, or one for each`;
-    yield problem('cell-count', span, message);
-  }
-}
-
-/** Where so many values stand between `|` that they are neither one for all nor one for each. */
-function listCells(
-  { blocks, efforts, lasted }: SessionEntry,
-  athletes: number,
-): readonly { readonly span: Span; readonly count: number }[] {
-  const found: { span: Span; count: number }[] = [];
+export function checkCells({ athletes, blocks, efforts, lasted }: SessionEntry): readonly Problem[] {
+  const problems: Problem[] = [];
+  const group = Math.max(1, athletes.length);
   const take = (span: Span | undefined, count: number): void => {
-    if (span && count > 1 && count !== athletes) found.push({ span, count });
+    if (span && count > 1 && count !== group) problems.push(describeCells(span, count, group));
   };
+  const hasMany = haveTrait(blocks, 'manyCells');
   for (const block of blocks) {
-    for (const line of block.lines) take(line.span, line.cells.length);
+    if (hasMany) for (const line of block.lines) take(line.span, line.cells.length);
     take(block.timesSpan, block.times.length);
   }
-  for (const each of [efforts, lasted]) if (each) take(each.span, each.values.length);
-  return found;
+  if (efforts) take(efforts.span, efforts.values.length);
+  if (lasted) take(lasted.span, lasted.values.length);
+  return problems;
+}
+
+/** So many values stand between `|` that they are neither one for all nor one for each. */
+function describeCells(span: Span, count: number, athletes: number): Problem {
+  const message =
+    athletes === 1
+      ? 'A | separates the athletes of a group, and this session has one athlete: sets are separated by commas'
+      : `${count} values between | for ${athletes} athletes: write one for all, or one for each`;
+  return problem('cell-count', span, message);
 }

@@ -5,7 +5,7 @@ import { addAfter, replaceBy } from '../reading/line-reading.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
 import { findNearest } from '../text/edit-distance.ts';
 import { BLOCK_WORDS, PROPERTIES, TRAINING_CONTEXTS } from '../vocabulary/keywords.ts';
-import { type CheckContext, problem } from './check-context.ts';
+import { type CheckContext, NO_PROBLEMS, problem } from './check-context.ts';
 
 /** `warmup`, `test`, `week 5`, `A1` before a movement's name. */
 const PREFIXES = /^(?:(?:warm-?up|test|week\s+\d+|[a-z]\d{1,2}[.)]?)\s+)*/iu;
@@ -24,7 +24,11 @@ const PAIN = /^([\p{L}\s]*?)\bpain(?:ful)?\b[\s:,]*(?:(10|\d)(?:\s*\/\s*10)?(?!\
 const MOST_WORDS = 8;
 
 /** Lines that nothing recognises. In an unknown entry the entry's own warning is enough. */
-export function* checkStrays(entry: Entry, { practice }: CheckContext): Iterable<Problem> {
+export function checkStrays(entry: Entry, { practice }: CheckContext): Iterable<Problem> {
+  return entry.strays.length === 0 ? NO_PROBLEMS : describeStrays(entry, practice);
+}
+
+function* describeStrays(entry: Entry, practice: Practice): Iterable<Problem> {
   if (entry.kind === 'unknown') return;
   const trains = TRAINING_CONTEXTS.has(entry.kind);
   for (const stray of entry.strays) {

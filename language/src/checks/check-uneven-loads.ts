@@ -21,8 +21,11 @@ interface OwnLoad {
 }
 
 /** `5 @ 10, 5 @ 100 kg`: a bare number far from the loads beside it, where a digit or a unit may be missing. */
-export function* checkUnevenLoads({ cells }: MovementLine): Iterable<Problem> {
-  for (const cell of cells) yield* checkCell(cell);
+export function checkUnevenLoads({ cells }: MovementLine): readonly Problem[] {
+  const problems: Problem[] = [];
+  // One set has nothing beside it to be uneven with.
+  for (const cell of cells) if (cell.sets.length > 1) problems.push(...checkCell(cell));
+  return problems;
 }
 
 function* checkCell(cell: Cell): Iterable<Problem> {

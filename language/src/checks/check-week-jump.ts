@@ -3,11 +3,11 @@ import { computeMean } from '../measures/statistics.ts';
 import { computeWeekWork, findFirst, startDayOf, type WeekWork } from '../measures/week-work.ts';
 import { volumeOf } from '../measures/work.ts';
 import type { SessionEntry } from '../model/entry.ts';
-import type { Problem } from '../model/source.ts';
+import type { Problem, Span } from '../model/source.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { printNumber } from '../units/number.ts';
 import { CHECKS } from './catalogue.ts';
-import { type CheckContext, problem } from './check-context.ts';
+import { type CheckContext, NO_PROBLEMS, problem } from './check-context.ts';
 
 /** Trained weeks are looked for so far back; a question about a week is worth asking while it can be acted on. */
 const {
@@ -18,11 +18,14 @@ const {
 } = CHECKS['week-jump'].numbers;
 
 /** A week with much more volume than the four trained ones before it: a question, at the week's last session. */
-export function* checkWeekJump(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
-  const { practice, records, today } = context;
-  if (!entry.date?.date) return;
-  const age = toDayNumber(today) - toDayNumber(entry.date.date);
-  if (age < 0 || age > RECENT_DAYS) return;
+export function checkWeekJump(entry: SessionEntry, context: CheckContext): Iterable<Problem> {
+  if (!entry.date?.date) return NO_PROBLEMS;
+  const age = toDayNumber(context.today) - toDayNumber(entry.date.date);
+  return age < 0 || age > RECENT_DAYS ? NO_PROBLEMS : findJumps(entry.date.span, context);
+}
+
+function* findJumps(span: Span, context: CheckContext): Iterable<Problem> {
+  const { practice, records } = context;
   for (const record of records) {
     if (!isLastOfWeek(record, context)) continue;
     const found = compareWithBefore(record, context);
@@ -31,7 +34,7 @@ export function* checkWeekJump(entry: SessionEntry, context: CheckContext): Iter
     const who = name === '' ? '' : `${name}: `;
     yield problem(
       'week-jump',
-      entry.date.span,
+      span,
       `${who}${found}: is that meant? No threshold has been shown to predict injury`,
     );
   }

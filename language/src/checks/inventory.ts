@@ -18,6 +18,18 @@ export function hasInventory({ bars, plates, dumbbells, kettlebells, stacks, has
   return [bars, plates, dumbbells, kettlebells, stacks, has].some((list) => list.length > 0);
 }
 
+const lackingByPlace = new WeakMap<PlaceEntry, WeakMap<Movement, readonly string[]>>();
+
+/** What a movement needs and a place has not. Kept, for the same movements come again. */
+export function listLacking(place: PlaceEntry, movement: Movement): readonly string[] {
+  const byMovement = lackingByPlace.get(place) ?? new WeakMap<Movement, readonly string[]>();
+  lackingByPlace.set(place, byMovement);
+  const needs = movement.entry.needs.map(({ text }) => text);
+  const lacking = byMovement.get(movement) ?? needs.filter((need) => !hasEquipment(place, need, movement));
+  byMovement.set(movement, lacking);
+  return lacking;
+}
+
 /** Whether a place has what a movement needs; what its list leaves open counts as there. */
 export function hasEquipment(place: PlaceEntry, need: string, movement: Movement): boolean {
   const equipment = findEquipment(need);
@@ -55,7 +67,10 @@ export interface StandIn {
   readonly like: Mass | undefined;
 }
 
-const nearestByPlace = new WeakMap<PlaceEntry, Map<string, NearestMass | undefined>>();
+/** By movement, then by grams and what it stands in for. */
+type NearestByMass = Map<string | number, NearestMass | undefined>;
+
+const nearestByPlace = new WeakMap<PlaceEntry, WeakMap<Movement, NearestByMass>>();
 
 /**
  * What a place can load nearest to a mass; undefined where its list does not say. Without `standIn` a dumbbell is as good
@@ -67,10 +82,11 @@ export function findNearestMass(
   mass: Mass,
   standIn?: StandIn,
 ): NearestMass | undefined {
-  const known = nearestByPlace.get(place) ?? new Map<string, NearestMass | undefined>();
-  nearestByPlace.set(place, known);
-  const meant = standIn && `${standIn.like?.grams} ${standIn.like?.unit}`;
-  const key = `${movement.key}\n${mass.grams}\n${meant}`;
+  const byMovement = nearestByPlace.get(place) ?? new WeakMap<Movement, NearestByMass>();
+  nearestByPlace.set(place, byMovement);
+  const known: NearestByMass = byMovement.get(movement) ?? new Map();
+  byMovement.set(movement, known);
+  const key = standIn ? `${mass.grams} for ${standIn.like?.grams} ${standIn.like?.unit}` : mass.grams;
   if (!known.has(key)) known.set(key, computeNearestMass(place, movement, mass, standIn));
   return known.get(key);
 }

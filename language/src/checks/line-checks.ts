@@ -2,18 +2,26 @@ import type { Entry, MovementLine } from '../model/entry.ts';
 import type { Problem } from '../model/source.ts';
 import type { Place } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { type BlockLine, type CheckContext, isPreparation, listBlocks } from './check-context.ts';
+import {
+  type BlockLine,
+  type CheckContext,
+  collect,
+  isPreparation,
+  listBlocks,
+  NO_PROBLEMS,
+} from './check-context.ts';
 
 /**
- * A check of single lines, made ready for an entry and then asked line by line. Whether it finds anything may rest on
- * the line, on whether it is a preparation, on definitions and on the entry's place alone; its words and fixes on more.
+ * A check of single lines, made ready for an entry and then asked line by line. Whether it finds anything in a line by
+ * itself may rest on the line, on whether it is a preparation, on definitions and on the entry's place alone; its words
+ * and fixes on more.
  */
 export type LineCheck<E extends Entry = Entry> = (
   entry: E,
   context: CheckContext,
 ) => (line: BlockLine) => Iterable<Problem>;
 
-/** Lines in which nothing was found: those of work, and those of preparation. */
+/** Lines in which nothing can be found: those of work, and those of preparation. */
 type Clean = readonly [work: WeakSet<MovementLine>, preparation: WeakSet<MovementLine>];
 
 const newClean = (): Clean => [new WeakSet(), new WeakSet()];
@@ -24,14 +32,6 @@ interface Known {
 }
 
 const knownByPractice = new WeakMap<Practice, Known>();
-
-/**
- * Asks some checks of every line of an entry. A line in which they found nothing is not asked about again while
- * definitions and place are the same: most lines of a log say what one before them said, and are the same object.
- */
-export function checkLines(checks: readonly LineCheck[], entry: Entry, context: CheckContext): Problem[] {
-  return askLines(checks, entry, context, findClean(checks, entry, context));
-}
 
 function findClean(checks: readonly LineCheck[], entry: Entry, { practice }: CheckContext): Clean {
   const before = knownByPractice.get(practice);
@@ -47,24 +47,59 @@ function findClean(checks: readonly LineCheck[], entry: Entry, { practice }: Che
   return clean;
 }
 
-function askLines(
+const NO_LINES: readonly BlockLine[] = [];
+
+/**
+ * The lines of an entry in which one of the checks may find something. A line in which none did is not asked about again
+ * while definitions and place are the same: most lines of a log say what one before them said, and are the same object.
+ */
+export function listDoubtful(
   checks: readonly LineCheck[],
   entry: Entry,
   context: CheckContext,
-  clean: Clean,
-): Problem[] {
-  const problems: Problem[] = [];
-  let ready: readonly ((line: BlockLine) => Iterable<Problem>)[] | undefined;
+): readonly BlockLine[] {
+  const clean = findClean(checks, entry, context);
+  let doubtful: BlockLine[] | undefined;
+  let ready: ReadyChecks | undefined;
   for (const block of listBlocks(entry)) {
     for (const line of block.lines) {
-      const blockLine = { block, line };
-      const lines = clean[isPreparation(blockLine) ? 1 : 0];
+      const lines = clean[isPreparation({ block, line }) ? 1 : 0];
       if (lines.has(line)) continue;
-      ready ??= checks.map((check) => check(entry, context));
-      const before = problems.length;
-      for (const ask of ready) problems.push(...ask(blockLine));
-      if (problems.length === before) lines.add(line);
+      const blockLine = { block, line };
+      ready ??= makeReady(checks, entry, context);
+      if (ask(ready, blockLine).length === 0) {
+        lines.add(line);
+        continue;
+      }
+      // A check that found something may say it once for an entry: of the next line it is asked afresh.
+      ready = undefined;
+      doubtful ??= [];
+      doubtful.push(blockLine);
     }
   }
+  return doubtful ?? NO_LINES;
+}
+
+/** What some checks find in some lines of an entry, line by line. */
+export function askLines(
+  checks: readonly LineCheck[],
+  lines: readonly BlockLine[],
+  entry: Entry,
+  context: CheckContext,
+): readonly Problem[] {
+  if (lines.length === 0) return NO_PROBLEMS;
+  const ready = makeReady(checks, entry, context);
+  return lines.flatMap((line) => ask(ready, line));
+}
+
+type ReadyChecks = readonly ReturnType<LineCheck>[];
+
+function makeReady(checks: readonly LineCheck[], entry: Entry, context: CheckContext): ReadyChecks {
+  return checks.map((check) => check(entry, context));
+}
+
+function ask(ready: ReadyChecks, line: BlockLine): readonly Problem[] {
+  const problems: Problem[] = [];
+  for (const check of ready) collect(problems, check(line));
   return problems;
 }

@@ -10,34 +10,39 @@ import { buildStep } from './build-modifier.ts';
 import { reportSpelling } from './build-movement-line.ts';
 import { buildQuantity, lastTokenSpan, readClock, readUnit, toQuantity } from './build-values.ts';
 import { type EntryReading, type Holed, present, spanOf, textOf, toNumber } from './line-reading.ts';
+import { settle } from './settle.ts';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A block while its lines come in. */
-export type OpenBlock = Mutable<Omit<Block, 'lines' | 'restsBetween' | 'notes' | 'restSteps'>> & {
+export type OpenBlock = Mutable<Omit<Block, 'lines' | 'notes'>> & {
   lines: MovementLine[];
-  restsBetween: RestBetween[];
   notes: Written[];
-  restSteps: Step[];
 };
 
+/**
+ * A block that says nothing yet. What most blocks have is there from the beginning: objects of one form take less room
+ * than those that grow, and are read faster.
+ */
 export function openBlock(kind: BlockKind, span: Span, implicit: boolean, letter?: string): OpenBlock {
-  const block: OpenBlock = {
+  return {
     kind,
     implicit,
+    letter: letter || undefined,
+    rounds: undefined,
     passes: 1,
+    rest: undefined,
     alternating: false,
     lines: [],
-    restsBetween: [],
-    times: [],
-    restsTaken: [],
-    restSteps: [],
+    restsBetween: settle<RestBetween>([]),
+    times: settle<readonly RoundTime[]>([]),
+    timesSpan: undefined,
+    restsTaken: settle<RoundTime>([]),
+    restSteps: settle<Step>([]),
     notes: [],
     span,
     lastLine: span.line,
   };
-  if (letter) block.letter = letter;
-  return block;
 }
 
 /** `B circuit, 4 rounds, rest 1:15` with all its settings. */
@@ -134,7 +139,7 @@ function applyOption(reading: EntryReading, block: OpenBlock, option: Holed<ast.
     case 'RestOption': {
       if (present(option.step)) {
         const step = buildStep(reading, option.step!, span, { onRest: true });
-        if (step) block.restSteps.push(step);
+        if (step) block.restSteps = [...block.restSteps, step];
         break;
       }
       if (!option.low) reading.expect('missing-value', span, 'Expected a time after rest, such as 1:15');
@@ -249,7 +254,7 @@ export function applyRest(reading: EntryReading, block: OpenBlock, node: Holed<a
   const step = present(node.step);
   if (step) {
     const built = buildStep(reading, step, span, { onRest: true });
-    if (built) block.restSteps.push(built);
+    if (built) block.restSteps = [...block.restSteps, built];
     return;
   }
   const written = node.rests.filter(present);
@@ -261,11 +266,8 @@ export function applyRest(reading: EntryReading, block: OpenBlock, node: Holed<a
   } else if (rests[0] !== undefined) {
     const high = buildDuration(reading, node.high);
     if (!reading.acceptOrder(rests[0], high, span, 'a shorter to a longer rest')) return;
-    block.restsBetween.push({
-      after: block.lines.length - 1,
-      seconds: rests[0],
-      ...(high !== undefined && { high }),
-      span,
-    });
+    const after = block.lines.length - 1;
+    const rest = { after, seconds: rests[0], ...(high !== undefined && { high }), span };
+    block.restsBetween = [...block.restsBetween, rest];
   }
 }

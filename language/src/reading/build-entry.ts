@@ -18,6 +18,7 @@ import {
   textOf,
   toNumber,
 } from './line-reading.ts';
+import { makeSession, type SessionHeader } from './session-entry.ts';
 
 /** Facts that every entry has, gathered by the caller from the text itself. */
 export type EntryFrame = Pick<Entry, 'lineCount' | 'header' | 'ignores'>;
@@ -82,16 +83,7 @@ export function buildEntry(reading: EntryReading, frame: EntryFrame, node: ast.E
       const { notes, strays, days, blocks, session } = buildTraining(reading, node.lines);
       const header = buildSessionHeader(reading, frame, node.header);
       const all = [...blocks, ...days.flatMap((day) => day.blocks)];
-      return {
-        ...frame,
-        kind: 'session',
-        ...header,
-        ...session,
-        blocks: all,
-        notes,
-        strays,
-        problems: reading.problems,
-      };
+      return makeSession(frame, header, { session, notes, strays }, all, reading.problems);
     }
     case 'Unknown': {
       const { notes, strays, days, blocks, session } = buildTraining(reading, node.lines);
@@ -167,13 +159,11 @@ function nameOf(
   return reading.expect('missing-name', frame.header, `Expected ${expected}`) ?? {};
 }
 
-type Header = Pick<SessionEntry, 'date' | 'clock' | 'athletes' | 'place' | 'plan'>;
-
 function buildSessionHeader(
   reading: EntryReading,
   frame: EntryFrame,
   node: Holed<ast.SessionHeader> | undefined,
-): Header {
+): SessionHeader {
   if (!node?.$cstNode) return { athletes: [] };
   const missing = (message: string): undefined => reading.expect('missing-value', frame.header, message);
   if (!node.date) missing('Expected a date after session, such as 2026-11-17');

@@ -81,16 +81,16 @@ export function buildSet(reading: EntryReading, line: LineUnits, node: Holed<ast
   return {
     count: countFits ? count : 1,
     counted: node.count !== undefined,
-    ...(amount && { amount }),
-    ...(within !== undefined && { within: toQuantity(within, 'clock') }),
-    ...(load && { load }),
+    amount,
+    load,
     ownLoad: load !== undefined,
-    ...(at && { loadSpan: spanOf(writtenLoad ?? at) }),
-    ...(writtenLoad && { loadText: textOf(writtenLoad) }),
+    loadSpan: at && spanOf(writtenLoad ?? at),
+    loadText: writtenLoad && textOf(writtenLoad),
     ratings,
     drops: node.drops.filter(present).map((drop) => buildDrop(reading, line, drop)),
     span,
     amountSpan,
+    ...(within !== undefined && { within: toQuantity(within, 'clock') }),
   };
 }
 

@@ -6,16 +6,16 @@ import { splitTexts } from '../text/lines.ts';
  */
 export class FileText {
   readonly text: string;
-  private known: WeakRef<readonly string[]>;
+  private known: WeakRef<readonly string[]> | undefined;
 
-  /** `lines` are those of the text. */
-  constructor(text: string, lines: readonly string[]) {
+  /** `lines` are those of the text, where they will soon be asked for. */
+  constructor(text: string, lines?: readonly string[]) {
     this.text = text;
-    this.known = new WeakRef(lines);
+    if (lines) this.known = new WeakRef(lines);
   }
 
   get lines(): readonly string[] {
-    const known = this.known.deref();
+    const known = this.known?.deref();
     if (known) return known;
     const lines = splitTexts(this.text);
     this.known = new WeakRef(lines);

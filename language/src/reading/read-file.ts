@@ -1,7 +1,8 @@
 import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
+import { type LineEdit, replaceLines } from '../text/line-edit.ts';
 import { splitTexts } from '../text/lines.ts';
-import { countSameEnds } from '../text/same-ends.ts';
+import { countSameEnds, type SameEnds } from '../text/same-ends.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
 import { FileText } from './file-text.ts';
@@ -18,12 +19,23 @@ export interface ReadFile {
 /**
  * Reads a whole file. Entries are read one by one; with `previous` (an earlier reading of the same file) an entry
  * whose text is the same keeps its very model, wherever in the file it now stands, and what stands above and below all
- * changes is not even looked at.
+ * changes is not even looked at. With `edit`, which makes this text of that of `previous`, no other lines are either.
  */
-export function readFile(reader: EntryReader, uri: string, text: string, previous?: ReadFile): ReadFile {
-  const lines = splitTexts(text);
-  const read = (previous && readAgain(reader, lines, previous)) ?? readAnew(reader, lines, previous);
-  return new ReadText({ uri, ...read }, text, lines);
+export function readFile(
+  reader: EntryReader,
+  uri: string,
+  text: string,
+  previous?: ReadFile,
+  edit?: LineEdit,
+): ReadFile {
+  const before = previous?.lines ?? [];
+  const lines = edit ? replaceLines(before, edit) : splitTexts(text);
+  const same = edit
+    ? { front: edit.first, back: before.length - edit.first - edit.removed }
+    : countSameEnds(before, lines);
+  const read = (previous && readAgain(reader, lines, previous, same)) ?? readAnew(reader, lines, previous);
+  // Lines that are kept weakly stay until all files are read that are read at one go; those of edits come soon again.
+  return new ReadText({ uri, ...read }, text, previous && lines);
 }
 
 type Read = Omit<FileModel, 'uri'>;
@@ -31,7 +43,7 @@ type Read = Omit<FileModel, 'uri'>;
 class ReadText extends FileText implements ReadFile {
   readonly model: FileModel;
 
-  constructor(model: FileModel, text: string, lines: readonly string[]) {
+  constructor(model: FileModel, text: string, lines: readonly string[] | undefined) {
     super(text, lines);
     this.model = model;
   }
@@ -56,8 +68,8 @@ function readAgain(
   reader: EntryReader,
   lines: readonly string[],
   { lines: before, model: { entries, units } }: ReadFile,
+  { front: above, back: below }: SameEnds,
 ): Read | undefined {
-  const { front: above, back: below } = countSameEnds(before, lines);
   const shift = lines.length - before.length;
   // An entry ends where a header follows: that must be there still.
   const kept = entries.findIndex(({ line, entry }) => line + entry.lineCount >= above);

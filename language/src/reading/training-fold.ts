@@ -51,7 +51,7 @@ export class TrainingFold {
   private readonly blocks: OpenBlock[] = [];
   private readonly notes: Written[] = [];
   private readonly strays: Written[] = [];
-  private readonly session: Mutable<SessionFacts> = { pains: [] };
+  private readonly session: Mutable<SessionFacts> = { pains: settle<SessionFacts['pains'][number]>([]) };
   private readonly plan: Mutable<PlanFacts> = { deloads: [], weekdays: [], athletes: [] };
   private block: OpenBlock | undefined;
   /** What the next note belongs to: a list, or the last line of a block. */
@@ -68,7 +68,7 @@ export class TrainingFold {
         this.days.map((day) => ({ ...day, blocks: settle(day.blocks.map(close)), notes: settle(day.notes) })),
       ),
       blocks: settle(this.blocks.map(close)),
-      session: { ...session, pains: settle(session.pains) },
+      session,
       plan,
       notes: settle(this.notes),
       strays: settle(this.strays),
@@ -159,14 +159,9 @@ export class TrainingFold {
   }
 }
 
-function close(block: OpenBlock): Block {
-  const { lines, restsBetween, times, restsTaken, restSteps, notes } = block;
-  return Object.assign(block, {
-    lines: settle(lines),
-    restsBetween: settle(restsBetween),
-    times: settle(times),
-    restsTaken: settle(restsTaken),
-    restSteps: settle(restSteps),
-    notes: settle(notes),
-  });
+function close(open: OpenBlock): Block {
+  const block: Mutable<Block> = open;
+  block.lines = settle(block.lines);
+  block.notes = settle(block.notes);
+  return block;
 }

@@ -1,14 +1,42 @@
 import type { MassUnit } from '../../units/mass.ts';
 import type { TrainingPiece } from '../training-fold.ts';
+import { HeadMemo } from './movement-head.ts';
 import { TailMemo } from './session-header.ts';
 
-/** Lines kept at once, twice: years of one athlete's work stand in fewer different ones. */
+/** Lines of a unit kept at once, twice: years of one athlete's work stand in fewer different ones. */
 const MOST_LINES = 100_000;
 
 /** By the line's place in its entry: its text, and what it says. */
 type Lines = (Map<string, TrainingPiece> | undefined)[];
-/** By the unit of bare numbers. */
-type Generation = Map<MassUnit | undefined, Lines>;
+
+/** What lines said in files of one unit of bare numbers. */
+export class UnitMemo {
+  #young: Lines = [];
+  #old: Lines = [];
+  #size = 0;
+
+  find(index: number, text: string): TrainingPiece | undefined {
+    return this.#young[index]?.get(text) ?? this.#findOld(index, text);
+  }
+
+  #findOld(index: number, text: string): TrainingPiece | undefined {
+    const old = this.#old[index]?.get(text);
+    if (old) this.keep(index, text, old);
+    return old;
+  }
+
+  keep(index: number, text: string, piece: TrainingPiece): void {
+    if (this.#size >= MOST_LINES) {
+      this.#old = this.#young;
+      this.#young = [];
+      this.#size = 0;
+    }
+    const known = this.#young[index] ?? new Map<string, TrainingPiece>();
+    this.#young[index] = known;
+    known.set(text, piece);
+    this.#size++;
+  }
+}
 
 /**
  * What lines said when they were read before. A log says the same again and again, so a line of the same text at the
@@ -17,29 +45,12 @@ type Generation = Map<MassUnit | undefined, Lines>;
  */
 export class LineMemo {
   readonly tails = new TailMemo();
-  #young: Generation = new Map();
-  #old: Generation = new Map();
-  #size = 0;
+  readonly heads = new HeadMemo();
+  readonly #byUnit = new Map<MassUnit | undefined, UnitMemo>();
 
-  find(unit: MassUnit | undefined, index: number, text: string): TrainingPiece | undefined {
-    const known = this.#young.get(unit)?.[index]?.get(text);
-    if (known) return known;
-    const old = this.#old.get(unit)?.[index]?.get(text);
-    if (old) this.keep(unit, index, text, old);
-    return old;
-  }
-
-  keep(unit: MassUnit | undefined, index: number, text: string, piece: TrainingPiece): void {
-    if (this.#size >= MOST_LINES) {
-      this.#old = this.#young;
-      this.#young = new Map();
-      this.#size = 0;
-    }
-    const lines: Lines = this.#young.get(unit) ?? [];
-    this.#young.set(unit, lines);
-    const known = lines[index] ?? new Map<string, TrainingPiece>();
-    lines[index] = known;
-    known.set(text, piece);
-    this.#size++;
+  of(unit: MassUnit | undefined): UnitMemo {
+    const known = this.#byUnit.get(unit) ?? new UnitMemo();
+    this.#byUnit.set(unit, known);
+    return known;
   }
 }

@@ -101,7 +101,10 @@ const PROPERTY_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
         span,
         apply: (block) => {
           if (rests.length > 1 || seconds === undefined) block.restsTaken = rests;
-          else block.restsBetween.push({ after: block.lines.length - 1, seconds, span });
+          else {
+            const after = block.lines.length - 1;
+            block.restsBetween = [...block.restsBetween, { after, seconds, span }];
+          }
         },
       };
     },

@@ -5,11 +5,13 @@ import type { MassUnit } from '../../units/mass.ts';
 import type { OpenBlock } from '../build-block.ts';
 import type { EntryFrame } from '../build-entry.ts';
 import { EntryReading } from '../line-reading.ts';
+import { makeSession } from '../session-entry.ts';
 import { settle } from '../settle.ts';
 import { TrainingFold, type TrainingPiece } from '../training-fold.ts';
 import { readBlockLine } from './block-line.ts';
 import { giveUp, IRREGULAR } from './line-cursor.ts';
 import { LineMemo } from './line-memo.ts';
+import type { HeadMemo } from './movement-head.ts';
 import { readMovementLine } from './movement-line.ts';
 import { readPropertyLine } from './property-line.ts';
 import { readSessionHeader } from './session-header.ts';
@@ -49,33 +51,39 @@ function readSession(
   const first = lines[0]!;
   if (first.length > LONGEST || DOUBTFUL.test(first)) return undefined;
   const header = readSessionHeader(first, memo.tails);
+  const known = memo.of(fileUnit);
   const reading = new EntryReading(fileUnit, NOBODY);
   const fold = new TrainingFold(reading);
   for (let index = 1; index < lines.length; index++) {
     const text = lines[index]!;
-    const known = memo.find(fileUnit, index, text);
-    const piece = known ?? readLine(reading, text, index);
-    if (!piece) continue;
-    if (!known && reading.problems.length === 0) memo.keep(fileUnit, index, text, piece);
-    fold.take(piece);
+    if (text === '') continue;
+    const piece = known.find(index, text) ?? readNew(reading, memo, text, index);
+    if (piece) fold.take(piece);
   }
   // A problem may depend on more than this reader sees.
   if (reading.problems.length > 0) return undefined;
-  const { notes, strays, blocks, session } = fold.finish();
-  return {
-    ...frame,
-    kind: 'session',
-    ...header,
-    ...session,
-    blocks,
-    notes,
-    strays,
-    problems: settle<Problem>([]),
-  };
+  const training = fold.finish();
+  return makeSession(frame, header, training, training.blocks, settle<Problem>([]));
+}
+
+function readNew(
+  reading: EntryReading,
+  memo: LineMemo,
+  text: string,
+  index: number,
+): TrainingPiece | undefined {
+  const piece = readLine(reading, memo.heads, text, index);
+  if (piece && reading.problems.length === 0) memo.of(reading.fileUnit).keep(index, text, piece);
+  return piece;
 }
 
 /** What a line says; undefined for a blank line or a comment. */
-function readLine(reading: EntryReading, text: string, index: number): TrainingPiece | undefined {
+function readLine(
+  reading: EntryReading,
+  heads: HeadMemo,
+  text: string,
+  index: number,
+): TrainingPiece | undefined {
   let start = 0;
   while (text.charCodeAt(start) === 32 || text.charCodeAt(start) === 9) start++;
   if (start === text.length) return undefined;
@@ -85,7 +93,8 @@ function readLine(reading: EntryReading, text: string, index: number): TrainingP
   // At the beginning of a line a word may open an entry: that is for others to decide.
   if (start === 0 || text.length > LONGEST || DOUBTFUL.test(text)) giveUp();
   const colon = findNameColon(text, start, text.length);
-  if (colon >= 0) return { kind: 'movement', line: readMovementLine(reading, text, index, start, colon) };
+  if (colon >= 0)
+    return { kind: 'movement', line: readMovementLine(reading, heads, text, index, start, colon) };
   if (!ASCII.test(text.slice(start))) giveUp();
   const block = readBlockLine(text, index, start);
   if (block) return { kind: 'block', open: () => copyBlock(block) };
@@ -94,7 +103,7 @@ function readLine(reading: EntryReading, text: string, index: number): TrainingP
 
 /** A header stands over other lines each time. */
 function copyBlock(block: OpenBlock): OpenBlock {
-  return { ...block, lines: [], restsBetween: [], restSteps: [], notes: [] };
+  return { ...block, lines: [], notes: [] };
 }
 
 function readNote(text: string, index: number, start: number): TrainingPiece {

@@ -2,10 +2,9 @@ import { parseIsoDate } from '../../calendar/iso-date.ts';
 import type { SessionEntry } from '../../model/entry.ts';
 import type { Written } from '../../model/source.ts';
 import { LIMITS } from '../../vocabulary/limits.ts';
+import type { SessionHeader } from '../session-entry.ts';
 import { settle } from '../settle.ts';
 import { giveUp } from './line-cursor.ts';
-
-type Header = Pick<SessionEntry, 'date' | 'clock' | 'athletes' | 'place' | 'plan'>;
 
 const WHEN = /^session (\d{4}-\d\d-\d\d)(?: ([01]\d|2[0-3]):([0-5]\d))?(?= |$)/;
 /** Words of any script, none of them `at`, `and`, `week`, `day` or of a time, single spaces between them. */
@@ -19,15 +18,16 @@ type Tail = Pick<SessionEntry, 'athletes' | 'place' | 'plan'>;
 
 /** What stood behind the date before, by where it begins: most sessions of a log are somebody's at the same place. */
 export class TailMemo {
-  private tails = new Map<string, Tail>();
+  private readonly byStart: (Map<string, Tail> | undefined)[] = [];
 
   find(line: string, from: number): Tail {
-    const id = `${from}${line.slice(from)}`;
-    const known = this.tails.get(id);
+    const text = line.slice(from);
+    const tails = this.byStart[from];
+    const known = tails?.get(text);
     if (known) return known;
     const tail = readTail(line, from);
-    if (this.tails.size >= MOST_TAILS) this.tails = new Map();
-    this.tails.set(id, tail);
+    if (tails && tails.size < MOST_TAILS) tails.set(text, tail);
+    else this.byStart[from] = new Map([[text, tail]]);
     return tail;
   }
 }
@@ -35,16 +35,13 @@ export class TailMemo {
 const MOST_TAILS = 10_000;
 
 /** `session 2026-11-17 07:10 Ivo | Tibor at Herne Loft, Wicker Base week 2 day 1` */
-export function readSessionHeader(line: string, memo = new TailMemo()): Header {
+export function readSessionHeader(line: string, memo = new TailMemo()): SessionHeader {
   const when = WHEN.exec(line);
   const date = when ? parseIsoDate(when[1]!) : undefined;
   if (!when || date === undefined || line.endsWith(' ')) return giveUp();
   const clock = when[2] === undefined ? undefined : `${when[2]}:${when[3]}`;
-  return {
-    date: { text: date, date, span: DATE_SPAN },
-    ...(clock !== undefined && { clock }),
-    ...memo.find(line, when[0].length),
-  };
+  const { athletes, place, plan } = memo.find(line, when[0].length);
+  return { date: { text: date, date, span: DATE_SPAN }, clock, athletes, place, plan };
 }
 
 /** Who, where and which day of a plan: all that stands behind the date and the time. */

@@ -32,23 +32,22 @@ export function takeSet(cursor: LineCursor, masses: LineMasses): SetGroup {
   }
   const drops: Drop[] = [];
   while (cursor.atWord && cursor.peekWord() === 'drop') drops.push(takeDrop(cursor, masses));
+  // A set that is its amount alone stands at one place.
+  const span = cursor.end === amountSpan.end && start === amountStart ? amountSpan : cursor.spanFrom(start);
   const set: Mutable<SetGroup> = {
     count: count ?? 1,
     counted: count !== undefined,
     amount,
+    load: own,
     ownLoad: own !== undefined,
+    loadSpan,
+    loadText: loadSpan && cursor.text.slice(loadSpan.start, loadSpan.end),
     ratings: settle(ratings),
     drops: settle(drops),
-    span: cursor.spanFrom(start),
+    span,
     amountSpan,
   };
-  // Spreading what may be absent costs more than all the reading.
   if (time !== undefined) set.within = toQuantity(time, 'clock');
-  if (own) {
-    set.load = own;
-    set.loadSpan = loadSpan!;
-    set.loadText = cursor.text.slice(loadSpan!.start, loadSpan!.end);
-  }
   return set;
 }
 

@@ -1,0 +1,15 @@
+/** Lines of a text that others took the place of. */
+export interface LineEdit {
+  /** The first of them, from 0. */
+  readonly first: number;
+  readonly removed: number;
+  readonly added: readonly string[];
+}
+
+/** The lines after an edit. */
+export function replaceLines(
+  lines: readonly string[],
+  { first, removed, added }: LineEdit,
+): readonly string[] {
+  return lines.slice(0, first).concat(added, lines.slice(first + removed));
+}
