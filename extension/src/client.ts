@@ -9,7 +9,7 @@ import {
   TransportKind,
   type WorkspaceEdit,
 } from 'vscode-languageclient/node';
-import { type CustomRequests, WEEKS_CHANGED } from '../../server/src/messages.ts';
+import { type CustomRequests, type InitializationOptions, WEEKS_CHANGED } from '../../server/src/messages.ts';
 import type { Explanations } from './explanations.ts';
 
 /** What a client needs of the extension; it outlives the client, which is made anew for every restart. */
@@ -22,6 +22,8 @@ export interface ClientSurroundings {
   readonly refreshWeek: () => void;
   /** A new server knows nothing of commits. */
   readonly tellCommitted: () => Promise<void>;
+  /** Nor of what is in sight. */
+  readonly tellSight: () => void;
 }
 
 /** The server bundle in a process of its own, spoken to over Node's IPC. Settings reach it when it asks for them. */
@@ -69,6 +71,7 @@ function clientOptions({ log, files, explanations }: ClientSurroundings): Langua
   return {
     documentSelector: [{ language: 'plimsoll' }],
     synchronize: { fileEvents: files },
+    initializationOptions: { tellsSight: true } satisfies InitializationOptions,
     diagnosticCollectionName: 'plimsoll',
     // Otherwise what is wrong would be asked for on opening alone.
     diagnosticPullOptions: { onChange: true },

@@ -1,10 +1,11 @@
 import { commands, type ExtensionContext, l10n, window, workspace } from 'vscode';
-import { COMMITTED_TEXT } from '../../server/src/messages.ts';
+import { COMMITTED_TEXT, IN_SIGHT } from '../../server/src/messages.ts';
 import { type ClientSurroundings, PlimsollClient } from './client.ts';
 import { Explanations } from './explanations.ts';
 import { GitTexts } from './git-texts.ts';
 import { writeNextSession } from './next-session.ts';
 import { RevisionView } from './revision-view.ts';
+import { Sight } from './sight.ts';
 import { WeekStatus } from './week-status.ts';
 
 let client: PlimsollClient | undefined;
@@ -23,13 +24,25 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const git = new GitTexts(async (params) => client?.sendNotification(COMMITTED_TEXT, params));
   git.onDidChange((uri) => revisions.refresh(uri));
   const tellCommitted = () => git.tellAll();
-  const surroundings = { context, log, files, explanations, tellFailure, refreshWeek, tellCommitted };
+  const sight = new Sight(async (params) => client?.sendNotification(IN_SIGHT, params));
+  const tellSight = () => sight.tellAll();
+  const surroundings = {
+    context,
+    log,
+    files,
+    explanations,
+    tellFailure,
+    refreshWeek,
+    tellCommitted,
+    tellSight,
+  };
   context.subscriptions.push(
     log,
     files,
     week,
     revisions,
     git,
+    sight,
     commands.registerCommand('plimsoll.newLog', newLog),
     commands.registerCommand('plimsoll.showLog', () => log.show()),
     commands.registerCommand('plimsoll.restartServer', () => restartClient(surroundings)),
@@ -52,6 +65,7 @@ export async function deactivate(): Promise<void> {
 async function startClient(surroundings: ClientSurroundings): Promise<void> {
   client = new PlimsollClient(surroundings);
   await client.start().catch(() => undefined); // The client has told the coach and logged why.
+  surroundings.tellSight();
   await surroundings.tellCommitted();
 }
 

@@ -7,10 +7,12 @@ import {
   ResponseError,
   type WorkspaceDiagnosticReport,
 } from 'vscode-languageserver';
-import { letRequestsThrough, PATIENCE_WITH_CLOSED, SLICE_IN_MS } from './let-through.ts';
+import { letRequestsThrough, PATIENCE_WITH_CLOSED, SLICE_IN_MS, takeSteps } from './let-through.ts';
 
 export interface ReportPorts {
   readonly compute: (uri: string) => Diagnostic[];
+  /** After all of these steps there is little left to compute, unless something changed meanwhile. */
+  readonly prepare: (uri: string) => Iterable<unknown>;
   readonly versionOf: (uri: string) => number | undefined;
   readonly toClientUri: (uri: string) => string;
   /** How long nothing must have changed before anything is told, so that nothing flickers while she types. */
@@ -58,7 +60,9 @@ export class DiagnosticReports {
     previousId: string | undefined,
     token: CancellationToken,
   ): Promise<DocumentDiagnosticReport> {
-    await this.#untilQuiet(token, this.#ports.quietMs);
+    do {
+      await this.#untilQuiet(token, this.#ports.quietMs);
+    } while (!(await this.#lookAt([uri], token)));
     const { id, items } = this.#look(uri);
     if (id === previousId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId: id };
     return { kind: DocumentDiagnosticReportKind.Full, resultId: id, items };
@@ -71,7 +75,7 @@ export class DiagnosticReports {
   ): Promise<WorkspaceDiagnosticReport> {
     for (;;) {
       await this.#untilQuiet(token, PATIENCE_WITH_CLOSED * this.#ports.quietMs);
-      if (!(await this.#lookAtStale(token))) continue;
+      if (!(await this.#lookAt(this.#stale, token))) continue;
       const items = [...this.#told].flatMap(([uri, { id, items }]) => {
         const previous = previousIds.get(uri);
         // Nothing was told of this file, and nothing is wrong with it.
@@ -97,16 +101,21 @@ export class DiagnosticReports {
   }
 
   /** In slices that let requests through; stops where something changes meanwhile, and then gives false. */
-  async #lookAtStale(token: CancellationToken): Promise<boolean> {
+  async #lookAt(uris: Iterable<string>, token: CancellationToken): Promise<boolean> {
     const since = this.#changedAt;
     let sliceStart = performance.now();
-    for (const uri of [...this.#stale]) {
-      this.#look(uri);
-      if (performance.now() - sliceStart < SLICE_IN_MS) continue;
-      await letRequestsThrough();
-      giveUpIfCancelled(token);
-      if (this.#changedAt !== since) return false;
-      sliceStart = performance.now();
+    for (const uri of [...uris]) {
+      if (this.#told.has(uri) && !this.#stale.has(uri)) continue;
+      const steps = this.#ports.prepare(uri)[Symbol.iterator]();
+      for (let isReady = false; !isReady; ) {
+        isReady = takeSteps(steps, sliceStart);
+        if (isReady) this.#look(uri);
+        if (performance.now() - sliceStart < SLICE_IN_MS) continue;
+        await letRequestsThrough();
+        giveUpIfCancelled(token);
+        if (this.#changedAt !== since) return false;
+        sliceStart = performance.now();
+      }
     }
     return true;
   }

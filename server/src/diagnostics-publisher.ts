@@ -1,8 +1,10 @@
 import type { Diagnostic } from 'vscode-languageserver';
-import { PATIENCE_WITH_CLOSED, SLICE_IN_MS } from './let-through.ts';
+import { PATIENCE_WITH_CLOSED, SLICE_IN_MS, takeSteps } from './let-through.ts';
 
 export interface PublisherPorts {
   readonly compute: (uri: string) => Diagnostic[];
+  /** After all of these steps there is little left to compute, unless something changed meanwhile. */
+  readonly prepare: (uri: string) => Iterable<unknown>;
   readonly send: (uri: string, diagnostics: Diagnostic[]) => void;
   /** Whether a file is open: those go first, and the others wait for a longer pause. */
   readonly isOpen: (uri: string) => boolean;
@@ -18,6 +20,7 @@ export class DiagnosticsPublisher {
   readonly #ports: PublisherPorts;
   readonly #due = new Set<string>();
   readonly #told = new Map<string, string>();
+  #preparing: { readonly uri: string; readonly steps: Iterator<unknown> } | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(ports: PublisherPorts) {
@@ -26,6 +29,7 @@ export class DiagnosticsPublisher {
 
   schedule(uris: Iterable<string>): void {
     for (const uri of uris) this.#due.add(uri);
+    this.#preparing = undefined;
     if (this.#due.size > 0) this.#wait(this.#ports.quietMs, this.#publishOpen);
   }
 
@@ -53,10 +57,20 @@ export class DiagnosticsPublisher {
   #publish(uris: readonly string[]): boolean {
     const start = performance.now();
     for (const [index, uri] of uris.entries()) {
+      if (!this.#isPrepared(uri, start)) return false;
       this.#due.delete(uri);
       this.#tell(uri, this.#ports.compute(uri));
       if (performance.now() - start > SLICE_IN_MS && index < uris.length - 1) return false;
     }
+    return true;
+  }
+
+  /** Of a large file it takes several slices. */
+  #isPrepared(uri: string, since: number): boolean {
+    if (this.#preparing?.uri !== uri)
+      this.#preparing = { uri, steps: this.#ports.prepare(uri)[Symbol.iterator]() };
+    if (!takeSteps(this.#preparing.steps, since)) return false;
+    this.#preparing = undefined;
     return true;
   }
 

@@ -56,6 +56,22 @@ export type CommittedTextParams = { readonly uri: string } & (
 /** Tells the server how an open log was last committed: once when it is opened, and again when that may have changed. */
 export const COMMITTED_TEXT = 'plimsoll/committedText';
 
+/** Which lines of a log an editor shows, both included, from 0. */
+export interface InSightParams {
+  readonly uri: string;
+  readonly first: number;
+  readonly last: number;
+}
+
+/** Tells the server what is in sight of an open log, whenever that changes. */
+export const IN_SIGHT = 'plimsoll/inSight';
+
+/** What the server is told of the editor when it starts, beside what the protocol says of it. */
+export interface InitializationOptions {
+  /** Whether it tells what is in sight. */
+  readonly tellsSight?: boolean;
+}
+
 /** Every custom request by its method, with what is sent and what comes back. */
 export interface CustomRequests {
   /** Answers Markdown, or null when the text has changed so that the number is no longer there. */

@@ -1,5 +1,10 @@
 import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
-import { checkFile, checkFileAlone, type FileProblem } from '@plimsoll/language/checks/check-file';
+import {
+  checkFile,
+  checkFileAlone,
+  type FileProblem,
+  prepareCheck,
+} from '@plimsoll/language/checks/check-file';
 import { applySeverities, type Severities } from '@plimsoll/language/checks/severities';
 import type { SessionWorks } from '@plimsoll/language/measures/session-work';
 
@@ -25,4 +30,13 @@ export function listProblems(
     ? checkFile(works.practice, uri, { today, works })
     : checkFileAlone(works.practice, uri);
   return applySeverities(found, severities);
+}
+
+/** Step by step what {@link listProblems} then has little left to do of, for whoever has other things to do meanwhile. */
+export function prepareProblems(
+  works: SessionWorks,
+  uri: string,
+  { today, complete }: Pick<ProblemOptions, 'today' | 'complete'>,
+): Iterable<unknown> {
+  return complete ? prepareCheck(works.practice, uri, { today, works }) : [];
 }

@@ -34,12 +34,17 @@ import {
   COMMITTED_TEXT,
   type CommittedTextParams,
   type ExplainParams,
+  IN_SIGHT,
+  type InitializationOptions,
+  type InSightParams,
   type NextSessionAnswer,
   type NextSessionParams,
   WEEKS_CHANGED,
 } from './messages.ts';
 import { NAVIGATION_CAPABILITIES, NAVIGATION_WORKSPACE, registerNavigation } from './navigation.ts';
+import { prepareProblems } from './problems.ts';
 import { complainOfSettings, DEFAULT_SETTINGS, readSettings, type Settings } from './settings.ts';
+import { Sight } from './sight.ts';
 import type { Clock } from './today.ts';
 import { normalise, Workspace } from './workspace.ts';
 
@@ -65,7 +70,7 @@ export function startServer(
   const practice = createPractice();
   const works = new SessionWorks(practice);
   const committed = new CommittedTexts();
-  const inSight: FeatureContext['inSight'] = new Map();
+  const sight = new Sight();
   const settings = new Map<string, Promise<Settings>>();
   let client: InitializeParams['capabilities'] = {};
   let folders: readonly string[] = [];
@@ -94,8 +99,11 @@ export function startServer(
   });
   const compute = (uri: string) =>
     guard('diagnostics', () => provideDiagnostics(contextWith(pushedSettings), uri)) ?? [];
+  const prepare = (uri: string) =>
+    prepareProblems(works, uri, { today: clock.today(), complete: workspace.complete });
   const publisher = new DiagnosticsPublisher({
     compute,
+    prepare,
     send: (uri, diagnostics) => {
       const version = workspace.versionOf(uri);
       void connection.sendDiagnostics({
@@ -109,6 +117,7 @@ export function startServer(
   });
   const reports = new DiagnosticReports({
     compute,
+    prepare,
     versionOf: (uri) => workspace.versionOf(uri),
     toClientUri: (uri) => workspace.toClientUri(uri),
     quietMs,
@@ -126,6 +135,7 @@ export function startServer(
 
   connection.onInitialize((params): InitializeResult => {
     client = params.capabilities;
+    sight.isTold = (params.initializationOptions as InitializationOptions | undefined)?.tellsSight === true;
     folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : []);
     return {
       serverInfo: { name: 'plimsoll' },
@@ -172,7 +182,7 @@ export function startServer(
   );
   connection.onDidCloseTextDocument(({ textDocument }) => {
     settings.delete(textDocument.uri);
-    inSight.delete(normalise(textDocument.uri));
+    sight.forget(normalise(textDocument.uri));
     forgetTokens(normalise(textDocument.uri));
     committed.forget(normalise(textDocument.uri));
     ask(workspace.close(textDocument.uri));
@@ -244,6 +254,11 @@ export function startServer(
   connection.languages.diagnostics.onWorkspace(({ previousResultIds }, token) =>
     reports.reportAll(new Map(previousResultIds.map(({ uri, value }) => [normalise(uri), value])), token),
   );
+  connection.onNotification(IN_SIGHT, ({ uri, first, last }: InSightParams) => {
+    const needsOthers = sight.tell(normalise(uri), { first, last });
+    if (needsOthers && client.workspace?.codeLens?.refreshSupport)
+      ask(connection.sendRequest(CodeLensRefreshRequest.type));
+  });
   const stopClock = clock.onNewDay(() => {
     showProblems(practice.fileUris());
     refresh.schedule();
@@ -267,7 +282,7 @@ export function startServer(
   }
 
   function contextWith(chosen: Settings): FeatureContext {
-    return { practice, works, workspace, committed, inSight, settings: chosen, today: clock.today() };
+    return { practice, works, workspace, committed, sight, settings: chosen, today: clock.today() };
   }
 
   async function answer<T>(
@@ -277,7 +292,10 @@ export function startServer(
   ): Promise<T | null> {
     workspace.noteRequest();
     const chosen = await settingsFor(uri);
-    return guard(what, () => provide(contextWith(chosen), normalise(uri))) ?? null;
+    const answered = guard(what, () => provide(contextWith(chosen), normalise(uri))) ?? null;
+    // However long that took was no pause: the editor may go on to ask for what belongs to it.
+    workspace.noteRequest();
+    return answered;
   }
 
   /** A feature that fails answers nothing and says so in the log; the others go on. */

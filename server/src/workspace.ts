@@ -1,12 +1,16 @@
 import type { Practice, PracticeChange } from '@plimsoll/language/practice/practice';
+import type { LineEdit } from '@plimsoll/language/text/line-edit';
 import type { TextDocumentContentChangeEvent, TextDocumentItem } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import type { FileStore } from './file-store.ts';
 import { letRequestsThrough, SLICE_IN_MS } from './let-through.ts';
+import { findLineEdit } from './line-edit.ts';
 
 /** While the editor asks, files are read in pauses of this length alone: what is in sight comes first. */
 const PATIENCE_IN_MS = 25;
+/** An editor that never stops asking gets its files read all the same. */
+const MOST_PAUSES = 10;
 /** How many files are asked for at once. */
 const AT_ONCE = 16;
 
@@ -65,25 +69,29 @@ export class Workspace {
     await this.#drain();
   }
 
-  /** The editor asks for something: what is read in the background waits a moment. */
+  /** The editor asks for something, or was just answered: what is read in the background waits a moment. */
   noteRequest(): void {
     this.#askedAt = performance.now();
   }
 
   open({ uri, languageId, version, text }: TextDocumentItem): void {
-    this.noteRequest();
     const key = normalise(uri);
     // A file's older version beside it (`git:` in a comparison) would count everything twice.
     if (!this.#schemes.has(URI.parse(uri).scheme)) return;
     this.#documents.set(key, TextDocument.create(uri, languageId, version, text));
     this.#setText(key, text);
+    this.noteRequest();
   }
 
   change(uri: string, version: number, changes: TextDocumentContentChangeEvent[]): void {
     const key = normalise(uri);
     const document = this.#documents.get(key);
     if (!document) return;
-    this.#setText(key, TextDocument.update(document, changes, version).getText());
+    const { lineCount } = document;
+    // After a text that could not be taken in, the facts are of an older one.
+    const isKnown = this.practice.file(key)?.text === document.getText();
+    TextDocument.update(document, changes, version);
+    this.#setText(key, document.getText(), isKnown ? findLineEdit(lineCount, document, changes) : undefined);
   }
 
   /** From now on the file counts as it is in the store: what was not saved is gone. */
@@ -126,9 +134,9 @@ export class Workspace {
     return this.#documents.has(uri) ? undefined : this.#complaints.get(uri);
   }
 
-  #setText(uri: string, text: string): void {
+  #setText(uri: string, text: string, edit?: LineEdit): void {
     try {
-      this.#listener.fileChanged(uri, this.practice.setFile(uri, text));
+      this.#listener.fileChanged(uri, this.practice.setFile(uri, text, edit));
     } catch (error) {
       this.#listener.failed(uri, error);
     }
@@ -144,13 +152,15 @@ export class Workspace {
       const contents = await Promise.all(uris.map(async (uri) => [uri, await this.#read(uri)] as const));
       for (const [uri, content] of contents) {
         if (this.#documents.has(uri)) continue;
+        if (this.#isAsked() || performance.now() - sliceStart > SLICE_IN_MS) {
+          await this.#letRequestsThrough();
+          sliceStart = performance.now();
+          // Opened meanwhile.
+          if (this.#documents.has(uri)) continue;
+        }
         this.#take(uri, content);
         this.#readSinceIdle++;
         this.#listener.reading(this.#readSinceIdle, this.#readSinceIdle + this.#waiting.size);
-        if (performance.now() - sliceStart > SLICE_IN_MS) {
-          await this.#letRequestsThrough();
-          sliceStart = performance.now();
-        }
       }
     }
     this.#isDraining = false;
@@ -162,9 +172,13 @@ export class Workspace {
   }
 
   async #letRequestsThrough(): Promise<void> {
-    const isAsked = performance.now() - this.#askedAt < PATIENCE_IN_MS;
-    if (isAsked) await new Promise((resolve) => setTimeout(resolve, PATIENCE_IN_MS));
-    else await letRequestsThrough();
+    await letRequestsThrough();
+    for (let pauses = 0; pauses < MOST_PAUSES && this.#isAsked(); pauses++)
+      await new Promise((resolve) => setTimeout(resolve, PATIENCE_IN_MS));
+  }
+
+  #isAsked(): boolean {
+    return performance.now() - this.#askedAt < PATIENCE_IN_MS;
   }
 
   /** A file from outside the folders counts only while it is open. */

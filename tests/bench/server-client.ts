@@ -21,6 +21,7 @@ import {
   type ServerCapabilities,
   WorkDoneProgressCreateRequest,
 } from 'vscode-languageserver/node';
+import { IN_SIGHT } from '../../server/src/messages.ts';
 import { TODAY } from './generate-practice.ts';
 import { serverBundle } from './paths.ts';
 import { wait, waitUntilIdle } from './processes.ts';
@@ -39,6 +40,7 @@ export class ServerClient {
   readonly #documents = new Map<string, { text: string; version: number }>();
   #refreshes = 0;
   #isDead = false;
+  #inSight = '';
 
   private constructor() {
     this.startedAt = performance.now();
@@ -72,6 +74,7 @@ export class ServerClient {
     const { capabilities } = await client.#connection.sendRequest(InitializeRequest.type, {
       processId: process.pid,
       rootUri: null,
+      initializationOptions: { tellsSight: true },
       capabilities: {
         window: { workDoneProgress: true },
         workspace: {
@@ -127,8 +130,21 @@ export class ServerClient {
     });
   }
 
-  /** The lenses that an editor shows around a line: it asks for all, and resolves those it shows if it must. */
+  /** Scrolls so that a line is in the middle; the server is told what is in sight. */
+  async #look(path: string, line: number): Promise<void> {
+    if (this.#inSight === `${path}:${line}`) return;
+    this.#inSight = `${path}:${line}`;
+    const first = Math.max(0, line - LINES_SEEN / 2);
+    await this.#connection.sendNotification(IN_SIGHT, {
+      uri: toUri(path),
+      first,
+      last: line + LINES_SEEN / 2,
+    });
+  }
+
+  /** The lenses that an editor shows around a line: it asks for those of the file, and resolves what it shows if it must. */
   async lenses(path: string, line: number): Promise<string[]> {
+    await this.#look(path, line);
     const all = await this.#connection.sendRequest(CodeLensRequest.type, {
       textDocument: { uri: toUri(path) },
     });

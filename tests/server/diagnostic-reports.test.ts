@@ -1,6 +1,7 @@
 import { DiagnosticReports } from '@plimsoll/server/diagnostic-reports';
 import { beforeEach, expect, test } from 'vitest';
 import { CancellationTokenSource, type Diagnostic } from 'vscode-languageserver/node';
+import { takeLong } from './support/long-steps.ts';
 
 const problem = (message: string): Diagnostic => {
   const start = { line: 0, character: 0 };
@@ -23,6 +24,7 @@ beforeEach(() => {
       looked.push(uri);
       return files.get(uri) ?? [];
     },
+    prepare: () => [],
     versionOf: () => undefined,
     toClientUri: (uri) => `client:${uri}`,
     quietMs: 0,
@@ -85,6 +87,7 @@ test('a question that is withdrawn, or left open at the end, is over', async () 
 test('nothing is told until typing has paused', async () => {
   const quiet = new DiagnosticReports({
     compute: () => [],
+    prepare: () => [],
     versionOf: () => undefined,
     toClientUri: (uri) => uri,
     quietMs: 40,
@@ -107,6 +110,7 @@ test('looking at all files stops as soon as something changes meanwhile, and not
       looked.push(uri);
       return [problem(`${typed}`)];
     },
+    prepare: () => [],
     versionOf: () => undefined,
     toClientUri: (uri) => uri,
     quietMs: 0,
@@ -120,4 +124,25 @@ test('looking at all files stops as soon as something changes meanwhile, and not
   expect(items.find(({ uri }) => uri === '0.plim')).toMatchObject({ items: [{ message: '1' }] });
   expect(again).toBeGreaterThan(looked.indexOf('3.plim'));
   busy.dispose();
+});
+
+test('getting a large file ready stops as soon as something changes meanwhile', async () => {
+  const done: string[] = [];
+  const busy = new DiagnosticReports({
+    compute: (uri) => {
+      done.push(`computed ${uri}`);
+      return [];
+    },
+    *prepare(uri) {
+      for (const step of takeLong(uri, done)) {
+        if (done.length === 2) setImmediate(() => busy.schedule([uri]));
+        yield step;
+      }
+    },
+    versionOf: () => undefined,
+    toClientUri: (uri) => uri,
+    quietMs: 0,
+  });
+  await busy.report('a.plim', undefined, source.token);
+  expect(done).toEqual(['a.plim 1', 'a.plim 2', 'a.plim 1', 'a.plim 2', 'a.plim 3', 'computed a.plim']);
 });

@@ -1,6 +1,7 @@
 import { DiagnosticsPublisher } from '@plimsoll/server/diagnostics-publisher';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Diagnostic } from 'vscode-languageserver';
+import { takeLong } from './support/long-steps.ts';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -18,6 +19,7 @@ function createPublisher(found: Record<string, Diagnostic[]>, open: string[] = [
   const sent: string[] = [];
   const publisher = new DiagnosticsPublisher({
     compute: (uri) => found[uri] ?? [],
+    prepare: () => [],
     send: (uri, diagnostics) => sent.push(`${uri} ${diagnostics.map(({ range }) => range.start.line)}`),
     isOpen: (uri) => open.includes(uri),
     quietMs: 150,
@@ -61,6 +63,31 @@ test('tells only what is not as it was told', () => {
   publisher.schedule(['a']);
   vi.runAllTimers();
   expect(sent).toEqual(['a 1', 'a ']);
+});
+
+test('a large file is got ready in several slices, anew where something changes meanwhile', () => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  const done: string[] = [];
+  const publisher = new DiagnosticsPublisher({
+    compute: (uri) => {
+      done.push(`computed ${uri}`);
+      return [];
+    },
+    prepare: (uri) => takeLong(uri, done),
+    send: () => undefined,
+    isOpen: () => true,
+    quietMs: 150,
+  });
+  publisher.schedule(['a']);
+  vi.advanceTimersByTime(150);
+  expect(done).toEqual(['a 1']);
+  vi.advanceTimersToNextTimer();
+  expect(done).toEqual(['a 1', 'a 2']);
+  publisher.schedule(['a']);
+  vi.advanceTimersByTime(150);
+  expect(done).toEqual(['a 1', 'a 2', 'a 1']);
+  vi.runAllTimers();
+  expect(done.slice(3)).toEqual(['a 2', 'a 3', 'computed a']);
 });
 
 test('says nothing after it was disposed', () => {

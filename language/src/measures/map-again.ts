@@ -16,10 +16,9 @@ export function mapAgain<T, U>(
   before: Mapped<T, U> = { items: [], values: [] },
 ): Mapped<T, U> {
   const { front, back } = countSameEnds(before.items, items);
-  const values = [
-    ...before.values.slice(0, front),
-    ...items.slice(front, items.length - back).map(compute),
-    ...before.values.slice(before.values.length - back),
-  ];
+  const values = before.values
+    .slice(0, front)
+    .concat(items.slice(front, items.length - back).map(compute))
+    .concat(before.values.slice(before.values.length - back));
   return { items, values };
 }

@@ -266,12 +266,14 @@ function fromDayMax({ series, result, added }: DayMax, day: number, kind: MaxKin
 
 function toTimeline(maxes: readonly KeyedMax[]): Timeline {
   const timeline = new Map<string, ValidMax[]>();
-  for (const { key, ...max } of maxes.toSorted((a, b) => a.day - b.day)) {
+  for (const max of maxes.toSorted((a, b) => a.day - b.day)) {
+    const { key, result, kind, day, added, perHand } = max;
     const list = timeline.get(key) ?? [];
     timeline.set(key, list);
     const before = list.at(-1);
-    const boundOnly = max.result.bound === 'at least' && (before?.boundOnly ?? true);
-    if (!before || replaces(max, before)) list.push({ ...max, boundOnly });
+    const boundOnly = result.bound === 'at least' && (before?.boundOnly ?? true);
+    // Written out, since each edit makes hundreds of them anew.
+    if (!before || replaces(max, before)) list.push({ result, kind, day, added, perHand, boundOnly });
   }
   return timeline;
 }

@@ -52,26 +52,24 @@ export function findRecordsOf(
   work: SessionWork,
   formula: OneRepMaxFormula = DEFAULT_FORMULA,
 ): SessionRecords {
-  const { edition } = works.practice;
-  const known = knownRecords.get(work.blocks);
-  if (known?.edition === edition && known.formula === formula) return known.records;
-  const records = compareWithBooks(works, work, formula);
-  knownRecords.set(work.blocks, { edition, formula, records });
-  return records;
+  const all = [...listBestSets(work), ...works.maxesOf(work, formula)];
+  const keys = new Set(all.map(({ series }) => toMovementKey(series.key)));
+  const found = [...keys].map((key) => findRecordsIn(works, work, key, formula));
+  return { sets: found.flatMap(({ sets }) => sets), maxes: found.flatMap(({ maxes }) => maxes) };
 }
 
-/** Each line of a session asks, and nothing is read between. */
-const knownRecords = new WeakMap<
-  readonly BlockWork[],
-  { readonly edition: number; readonly formula: OneRepMaxFormula; readonly records: SessionRecords }
->();
-
-function compareWithBooks(works: SessionWorks, work: SessionWork, formula: OneRepMaxFormula): SessionRecords {
+/** Those of one movement, by its key. */
+export function findRecordsIn(
+  works: SessionWorks,
+  work: SessionWork,
+  key: string,
+  formula: OneRepMaxFormula = DEFAULT_FORMULA,
+): SessionRecords {
   const { record } = work;
-  const sets = listBestSets(work);
-  const maxes = works.maxesOf(work, formula);
-  const keys = new Set([...sets, ...maxes].map(({ series }) => toMovementKey(series.key)));
-  const books = new Map([...keys].flatMap((key) => [...findBooksBefore(works, record, key, formula)]));
+  const isOfIt = ({ series }: BestSet | DayMax): boolean => toMovementKey(series.key) === key;
+  const sets = listBestSets(work).filter(isOfIt);
+  const maxes = works.maxesOf(work, formula).filter(isOfIt);
+  const books = findBooksBefore(works, record, key, formula);
   const beatsProven = (series: Series, value: number): boolean =>
     value >
     (findHighestProven(works, record.athlete, series, record.day - 1, formula) ?? Number.NEGATIVE_INFINITY);

@@ -11,10 +11,15 @@ export interface BodyMass {
 }
 
 interface Known {
-  readonly records: readonly SessionRecord[];
-  readonly athlete: AthleteEntry | undefined;
+  /** Of the practice, when the list was last known to be right. */
+  readonly edition: number;
+  /** A definition may say more, and whose sessions those are that name nobody. */
+  readonly definitionsVersion: number;
   readonly list: readonly BodyMass[];
 }
+
+/** What a session says of its movements is no weigh-in. */
+const OF_NO_MOVEMENT: ReadonlySet<string> = new Set();
 
 /** Weigh-ins by athlete, from definitions and from sessions, in order of days. */
 export class WeighIns {
@@ -27,14 +32,21 @@ export class WeighIns {
 
   /** The list and what is in it stay the same objects as long as they say the same. */
   of(athlete: string): readonly BodyMass[] {
-    const records = this.practice.sessionsOf(athlete);
-    const entry = this.practice.findAthlete(athlete)?.entry;
+    const { practice } = this;
+    const { edition, definitionsVersion } = practice;
     const known = this.known.get(athlete);
-    if (known?.records === records && known.athlete === entry) return known.list;
-    const fresh = collect(entry, records);
-    const list = known && saySame(known.list, fresh) ? known.list : fresh;
-    this.known.set(athlete, { records, athlete: entry, list });
+    const isSame =
+      known?.definitionsVersion === definitionsVersion &&
+      !practice.hasChangedSince(known.edition, athlete, Number.POSITIVE_INFINITY, OF_NO_MOVEMENT);
+    const list = isSame ? known.list : this.collectAgain(athlete, known?.list);
+    this.known.set(athlete, { edition, definitionsVersion, list });
     return list;
+  }
+
+  private collectAgain(athlete: string, before: readonly BodyMass[] | undefined): readonly BodyMass[] {
+    const { practice } = this;
+    const fresh = collect(practice.findAthlete(athlete)?.entry, practice.sessionsOf(athlete));
+    return before && saySame(before, fresh) ? before : fresh;
   }
 }
 

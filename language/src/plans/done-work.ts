@@ -74,9 +74,11 @@ export function compareSlot(
   const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
   const waiting = records.flatMap((record) => listDone(works.of(record).blocks, record.index, toKey));
   return projected.blocks.flatMap(({ block, lines: projectedLines }): DoneBlock[] => {
+    const ends = (['low', 'high'] as const).map((end) => listAsked(block, end, context));
     const lines = projectedLines.flatMap(({ line, source }): DoneLine[] => {
-      const [low, high] = (['low', 'high'] as const).map((end): Sums => {
-        const asked = sumAsked(block, line, end, context);
+      const [low, high] = ends.map((sets): Sums => {
+        const ofLine = sets.filter(({ set }) => set.line.span.line === line.span.line);
+        const asked = sumSets(ofLine, context);
         return followsWhatWasDone(source) ? { sets: asked.sets, reps: asked.reps } : asked;
       });
       if (low!.sets === 0) return [];
@@ -171,13 +173,10 @@ function countLater(
   return lines.slice(lines.indexOf(line) + 1).filter(({ name }) => toKey(name.text) === key).length;
 }
 
-/** In its block, so that lines which take turns share the rounds. */
-function sumAsked(block: Block, line: MovementLine, end: 'low' | 'high', context: WorkContext): Sums {
+/** The working sets of all of a block's lines, so that lines which take turns share the rounds. */
+function listAsked(block: Block, end: 'low' | 'high', context: WorkContext): SetWork[] {
   const { sets } = computeBlockWork(takeEnds(block, end), { index: 0 }, context);
-  return sumSets(
-    sets.filter(({ set }) => set.line.span.line === line.span.line && isWorking(set, block)),
-    context,
-  );
+  return sets.filter(({ set }) => isWorking(set, block));
 }
 
 function sumSets(sets: readonly SetWork[], { findMovement }: WorkContext): Sums {

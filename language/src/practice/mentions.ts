@@ -2,6 +2,7 @@ import type { Block, Entry, FileModel, MovementLine, PlacedEntry } from '../mode
 import type { Load, Modifier, SetGroup } from '../model/quantity.ts';
 import type { Written } from '../model/source.ts';
 import { foldName } from '../text/names.ts';
+import type { Practice } from './practice.ts';
 
 /** What has a name that can be followed and changed. */
 export type NamedKind = 'movement' | 'athlete' | 'place' | 'plan';
@@ -25,6 +26,18 @@ export function listMentions(entry: Entry): readonly Mention[] {
   const found = [...collect(entry)];
   remembered.set(entry, found);
   return found;
+}
+
+/** Keys of the movements that an entry names, or those of its lines that are chosen; of what nothing defines, its name. */
+export function listKeysNamed(
+  practice: Practice,
+  entry: Entry,
+  isChosen: (line: number) => boolean = () => true,
+): ReadonlySet<string> {
+  const names = listMentions(entry).filter(
+    ({ kind, written }) => kind === 'movement' && isChosen(written.span.line),
+  );
+  return new Set(names.map(({ written }) => practice.keyOf(written.text)));
 }
 
 /** The entry that a line of a file belongs to. */

@@ -1,8 +1,10 @@
 import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import type { EntryReader } from '../reading/read-entry.ts';
 import { type ReadFile, readFile } from '../reading/read-file.ts';
+import type { LineEdit } from '../text/line-edit.ts';
 import { foldName } from '../text/names.ts';
 import type { Athlete, Place, Plan, SessionRecord } from './athlete.ts';
+import type { Movements } from './change-log.ts';
 import { compareEntries } from './entry-changes.ts';
 import type { Movement } from './movement.ts';
 import { NameIndex } from './name-index.ts';
@@ -71,10 +73,13 @@ export class Practice {
     this.library = library;
   }
 
-  /** Reads a file anew; entries whose text did not change keep their model. */
-  setFile(uri: string, text: string): PracticeChange {
+  /**
+   * Reads a file anew; entries whose text did not change keep their model. `edit` is for whoever knows which lines are
+   * others since the file was last set: then the rest of its text is not looked at.
+   */
+  setFile(uri: string, text: string, edit?: LineEdit): PracticeChange {
     const before = this.files.get(uri);
-    const after = readFile(this.reader, uri, text, before);
+    const after = readFile(this.reader, uri, text, before, edit);
     this.files.set(uri, after);
     return this.replace(uri, before?.model, after.model);
   }
@@ -198,10 +203,11 @@ export class Practice {
 
   /**
    * Whether any session of an athlete up to and including a day came, went, changed or moved after an edition: what rests
-   * on those alone, and on definitions, is still what it was then if none did.
+   * on those alone, and on definitions, is still what it was then if none did. With `movements` (keys, under the present
+   * definitions) what sessions say of others does not count, but all that they say of the day and the athlete does.
    */
-  hasChangedSince(edition: number, athlete: string, lastDay: number): boolean {
-    return this.sessions.hasChanged(this.whose(athlete), edition, lastDay);
+  hasChangedSince(edition: number, athlete: string, lastDay: number, movements?: Movements): boolean {
+    return this.sessions.hasChanged(this.whose(athlete), edition, lastDay, movements);
   }
 
   /** What the lines of an athlete's sessions name: keys of movements, and folded names that nothing defines. */
@@ -249,7 +255,7 @@ export class Practice {
     }
     if (definitions) this.definitionsVersion = ++versions;
     if (changed.includes('exercise')) this.movementsVersion = ++versions;
-    return { definitions, moved, athletes: this.sessions.change(uri, changes, this.edition) };
+    return { definitions, moved, athletes: this.sessions.change(uri, changes, this.edition, this.naming()) };
   }
 
   private define(uri: string, placed: PlacedEntry): void {

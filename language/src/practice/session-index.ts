@@ -2,7 +2,8 @@ import { toDayNumber } from '../calendar/iso-date.ts';
 import type { Entry, PlacedEntry } from '../model/entry.ts';
 import { foldName } from '../text/names.ts';
 import type { SessionRecord } from './athlete.ts';
-import { ChangeLog } from './change-log.ts';
+import { ChangeLog, type Movements } from './change-log.ts';
+import { findChangedNames } from './changed-names.ts';
 import type { EntryChanges } from './entry-changes.ts';
 import { compareRecords, SessionList } from './session-list.ts';
 
@@ -51,9 +52,10 @@ export class SessionIndex {
   }
 
   of({ athlete, adopts }: Whose): readonly SessionRecord[] {
-    const parts = [this.lists.get(athlete)?.records ?? NONE];
-    if (adopts) parts.push(this.adopt(athlete, this.lists.get('')?.records ?? NONE));
-    return this.merge(athlete, parts);
+    const own = this.lists.get(athlete)?.records ?? NONE;
+    const ownerless = adopts ? (this.lists.get('')?.records ?? NONE) : NONE;
+    if (ownerless.length === 0) return own;
+    return this.merge(athlete, [own, this.adopt(athlete, ownerless)]);
   }
 
   /** Those with a line of the movement of that key; of a name that nothing defines, folded, those with that name. */
@@ -61,7 +63,7 @@ export class SessionIndex {
     const parts = this.listNaming(athlete, movement, naming);
     if (adopts)
       parts.push(...this.listNaming('', movement, naming).map((records) => this.adopt(athlete, records)));
-    return this.merge(`${athlete}\n${movement}`, parts);
+    return parts.length < 2 ? (parts[0] ?? NONE) : this.merge(`${athlete}\n${movement}`, parts);
   }
 
   /** What the lines of those sessions name, in either form; some may have gone since. */
@@ -85,17 +87,23 @@ export class SessionIndex {
     return adopted;
   }
 
-  /** Whether any of those sessions up to and including a day came, went, changed or moved after an edition. */
-  hasChanged({ athlete, adopts }: Whose, edition: number, lastDay: number): boolean {
-    const hasOwn = this.logs.get(athlete)?.hasChanged(edition, lastDay) ?? false;
-    return hasOwn || (adopts && (this.logs.get('')?.hasChanged(edition, lastDay) ?? false));
+  /**
+   * Whether any of those sessions up to and including a day came, went, changed or moved after an edition, in what they
+   * say of some movements (by key, as those were named then).
+   */
+  hasChanged({ athlete, adopts }: Whose, edition: number, lastDay: number, movements: Movements): boolean {
+    const has = (key: string): boolean =>
+      this.logs.get(key)?.hasChanged(edition, lastDay, movements) ?? false;
+    return has(athlete) || (adopts && has(''));
   }
 
   /**
    * Takes a file's changes in, which make the practice that edition; gives the folded names of the athletes whose
    * sessions they are, as written.
    */
-  change(uri: string, { removed, added, moved }: EntryChanges, edition: number): Set<string> {
+  change(uri: string, changes: EntryChanges, edition: number, { keyOf }: Naming): Set<string> {
+    const { removed, added, moved } = changes;
+    const movements = findMovements(changes, keyOf);
     const gone = new Map<string, SessionRecord[]>();
     const come = new Map<string, SessionRecord[]>();
     for (const { entry } of [...removed, ...moved]) {
@@ -115,7 +123,8 @@ export class SessionIndex {
       else this.lists.delete(athlete);
       const log = this.logs.get(athlete) ?? new ChangeLog();
       this.logs.set(athlete, log);
-      log.note(edition, Math.min(findFirstDay(gone.get(athlete)), findFirstDay(come.get(athlete))));
+      const day = Math.min(findFirstDay(gone.get(athlete)), findFirstDay(come.get(athlete)));
+      log.note(edition, day, movements);
     }
     return touched;
   }
@@ -178,6 +187,15 @@ function toRecords(uri: string, { entry, line }: PlacedEntry): SessionRecord[] {
     index,
     groupSize: names.length,
   }));
+}
+
+/** Of which movements alone an edit says something else; undefined where more than one session is another. */
+function findMovements({ removed, added, moved }: EntryChanges, keyOf: Naming['keyOf']): Movements {
+  const [before, after] = [removed[0]?.entry, added[0]?.entry];
+  if (removed.length !== 1 || added.length !== 1 || moved.length > 0) return undefined;
+  if (before?.kind !== 'session' || after?.kind !== 'session') return undefined;
+  const names = findChangedNames(before, after);
+  return names && new Set([...names].map(keyOf));
 }
 
 function findFirstDay(records: readonly SessionRecord[] = NONE): number {

@@ -5,8 +5,10 @@ import type { SessionRecord } from './athlete.ts';
 /** By date and time of day, then by place in the files. */
 export function compareRecords(a: SessionRecord, b: SessionRecord): number {
   if (a.day !== b.day) return a.day - b.day;
-  const [clockA, clockB] = [toOrder(a.entry), toOrder(b.entry)];
-  if (clockA !== clockB) return clockA < clockB ? -1 : 1;
+  if (a.entry.clock !== b.entry.clock) {
+    const [clockA, clockB] = [toOrder(a.entry), toOrder(b.entry)];
+    if (clockA !== clockB) return clockA < clockB ? -1 : 1;
+  }
   if (a.uri !== b.uri) return a.uri < b.uri ? -1 : 1;
   return a.line - b.line;
 }

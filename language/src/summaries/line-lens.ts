@@ -1,6 +1,6 @@
 import { describeLine, findLastLine } from '../measures/compare-lines.ts';
 import { type DayMax, toMovementKey } from '../measures/day-max.ts';
-import { findRecordsOf } from '../measures/records.ts';
+import { findRecordsIn, findRecordsOf } from '../measures/records.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import { findPosition } from '../practice/session-list.ts';
@@ -39,7 +39,8 @@ export function describeMax(
   const blocks = work.record.entry.blocks.filter(({ lines }) => lines.includes(max.line));
   if (max.added && !areSumsKnown(work, blocks, options)) return { kind: 'line', text: LOADING, results: [] };
   const since = options.complete ? describeSince(works, work.record, max, unit, options) : LOADING;
-  const isRecord = options.complete && findRecordsOf(works, work, options.formula).maxes.includes(max);
+  const key = toMovementKey(max.series.key);
+  const isRecord = options.complete && findRecordsIn(works, work, key, options.formula).maxes.includes(max);
   return {
     kind: 'line',
     text: joinFacts([printMax(max, unit), since, isRecord ? 'record' : undefined]),

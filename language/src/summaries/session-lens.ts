@@ -1,4 +1,5 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
+import { findSlot } from '../measures/adherence.ts';
 import { OTHER_WEIGH_IN, toChangeResult } from '../measures/change-result.ts';
 import { computeSessionDensity } from '../measures/density.ts';
 import { splitByExercise } from '../measures/exercise-work.ts';
@@ -16,13 +17,15 @@ import { volumeOf, type Work } from '../measures/work.ts';
 import { toWorkResults } from '../measures/work-results.ts';
 import type { Block, SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
+import { listKeysNamed } from '../practice/mentions.ts';
+import type { Practice } from '../practice/practice.ts';
 import { printMinutes } from '../units/duration.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
 import { describeDone } from './done-against-planned.ts';
 import type { Lens, LensOptions } from './lens.ts';
 import { areSumsKnown, LOADING } from './loading.ts';
-import { recall, rememberSession } from './session-memory.ts';
+import { ON_WEEK, type Rest, recall, rememberSession } from './session-memory.ts';
 import { count, joinFacts, printChange, printKilograms } from './words.ts';
 
 /** `58 min · 26 working sets · 7 825 kg incl. body · week 47 so far 4 % over week 46`. */
@@ -32,9 +35,12 @@ export function describeSession(
   options: LensOptions,
 ): Omit<Lens, 'line'> {
   const { entry } = records[0]!;
-  const memory = rememberSession(works.practice, entry, records, options, 'day');
-  const done = recall(memory, 'done', () =>
-    records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined,
+  const memory = rememberSession(works.practice, entry, records, options);
+  const done = recall(
+    memory,
+    'done',
+    (): Rest => ({ reach: 'day', movements: listKeysAsked(works.practice, entry) }),
+    () => (records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined),
   );
   if (entry.missed) {
     return {
@@ -62,6 +68,21 @@ export function describeSession(
     ...(week?.results ?? []),
   ];
   return { kind: 'session', text, results };
+}
+
+/** What the words of a session's lens rest on: the week's change on all of two weeks, the rest on what its plan asks. */
+export function findRestOfSession(practice: Practice, records: readonly SessionRecord[]): Rest {
+  const [record] = records;
+  if (!record || records.length > 1 || isLastDone(practice, record)) return ON_WEEK;
+  return { reach: 'week', movements: listKeysAsked(practice, record.entry) };
+}
+
+/** Keys of the movements whose maxes a plan's day may ask for, on the day that a session names; none without one. */
+function listKeysAsked(practice: Practice, entry: SessionEntry): ReadonlySet<string> {
+  const slot = findSlot(practice, entry);
+  if (!slot) return new Set();
+  const lines = new Set(slot.day.blocks.flatMap((block) => block.lines.map(({ span }) => span.line)));
+  return listKeysNamed(practice, slot.plan.entry, (line) => lines.has(line));
 }
 
 /** Whether something can be said of an athlete's part in a session by itself, without its plan and its week. */
@@ -190,14 +211,7 @@ function describeWeek(
   options: LensOptions,
 ): { text: string; results: Result[] } | undefined {
   const { practice } = works;
-  const records = practice.sessionsOf(record.athlete);
-  const nextWeek = findFirst(records, startDayOf(record.day) + 7);
-  // A missed session shows that alone; the lens is drawn on each keystroke, so the history is not copied.
-  let at = nextWeek - 1;
-  while (at >= 0 && records[at]!.entry.missed) at--;
-  const last = records[at];
-  if (!last || last.entry !== record.entry || last.line !== record.line || last.uri !== record.uri)
-    return undefined;
+  if (!isLastDone(practice, record)) return undefined;
   // A session dated after today belongs to no week so far.
   if (record.day > toDayNumber(options.today)) return undefined;
   const { week, changes } = compareWeeks(practice, works, record.athlete, record.day, options.today);
@@ -209,6 +223,16 @@ function describeWeek(
         text: `week ${week.week.week}${printMarks(week)} ${text}`,
         results: said.map((change) => toWeekResult(week, change)),
       };
+}
+
+/** Whether a session is the last of its week; a missed one shows that alone. */
+function isLastDone(practice: Practice, record: SessionRecord): boolean {
+  const records = practice.sessionsOf(record.athlete);
+  let at = findFirst(records, startDayOf(record.day) + 7) - 1;
+  // The lens is drawn on each keystroke, so the history is not copied.
+  while (at >= 0 && records[at]!.entry.missed) at--;
+  const last = records[at];
+  return last?.entry === record.entry && last.line === record.line && last.uri === record.uri;
 }
 
 /** `so far 4 % over week 46`, `64 % over week 42 (deload), 1 % under week 41`; undefined with nothing to compare. */

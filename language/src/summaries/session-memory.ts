@@ -1,48 +1,84 @@
 import type { SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
+import type { Movements } from '../practice/change-log.ts';
 import type { Practice } from '../practice/practice.ts';
 import { isSamePast, REST_OF_WEEK } from '../practice/same-past.ts';
 import type { LensOptions } from './lens.ts';
 
-interface Memory {
-  readonly basis: string;
-  readonly edition: number;
-  readonly answers: Map<string, unknown>;
+/** What an answer rests on beside the session, the definitions and the options. */
+export interface Rest {
+  /** Up to which of the athletes' sessions: those of the session's day, or all of its week. */
+  readonly reach: 'day' | 'week';
+  /** What those say of the day and the athlete, and of these movements (keys); undefined for all. */
+  readonly movements: Movements;
 }
 
-/** Up to which sessions something rests on them: those of the session's day, or all of its week. */
-export type Reach = 'day' | 'week';
+/** Of other sessions it rests on weigh-ins at most. */
+export const ON_ITSELF: Rest = { reach: 'day', movements: new Set() };
+/** It rests on anything in its week and in the sessions before it. */
+export const ON_WEEK: Rest = { reach: 'week', movements: undefined };
 
-const DAYS_BEHIND: Readonly<Record<Reach, number>> = { day: 0, week: REST_OF_WEEK };
-const memories: Readonly<Record<Reach, WeakMap<SessionEntry, Memory>>> = {
-  day: new WeakMap(),
-  week: new WeakMap(),
-};
+interface Answer {
+  readonly value: unknown;
+  readonly rest: Rest;
+  /** Of the practice, when it was last known to be right. */
+  edition: number;
+}
 
-/**
- * What was said of a session, by a name for each thing, as long as all is the same that it may rest on: the options,
- * definitions, and the athletes' sessions as far as it reaches. What rests on later ones has no place here.
- */
+/** What was said of a session, by a name for each thing. */
+export interface SessionMemory {
+  readonly practice: Practice;
+  readonly records: readonly SessionRecord[];
+  readonly basis: string;
+  readonly answers: Map<string, Answer>;
+}
+
+const DAYS_BEHIND: Readonly<Record<Rest['reach'], number>> = { day: 0, week: REST_OF_WEEK };
+const memories = new WeakMap<SessionEntry, SessionMemory>();
+
+/** What is remembered of a session under these options and the present definitions. */
 export function rememberSession(
   practice: Practice,
   entry: SessionEntry,
   records: readonly SessionRecord[],
   { today, formula, unit, complete }: LensOptions,
-  reach: Reach,
-): Map<string, unknown> {
+): SessionMemory {
   const basis = [practice.definitionsVersion, today, formula, unit, complete].join(' ');
-  const known = memories[reach].get(entry);
-  const isSame = known?.basis === basis && isSamePast(practice, records, known.edition, DAYS_BEHIND[reach]);
-  if (isSame) return known.answers;
-  const answers = new Map<string, unknown>();
-  memories[reach].set(entry, { basis, edition: practice.edition, answers });
-  return answers;
+  const known = memories.get(entry);
+  if (known?.basis === basis && known.practice === practice) return known;
+  const memory = { practice, records, basis, answers: new Map() };
+  memories.set(entry, memory);
+  return memory;
 }
 
-/** What is remembered under a name, else what is worked out now. */
-export function recall<T>(answers: Map<string, unknown>, name: string, compute: () => T): T {
-  if (answers.has(name)) return answers.get(name) as T;
-  const answer = compute();
-  answers.set(name, answer);
-  return answer;
+/**
+ * What is remembered under a name for as long as all is the same that it rests on, else what is worked out now. What
+ * rests on later sessions than those of its week has no place here.
+ */
+export function recall<T>(
+  memory: SessionMemory,
+  name: string,
+  rest: Rest | (() => Rest),
+  compute: () => T,
+): T {
+  const known = memory.answers.get(name);
+  if (known && isStillRight(memory, known)) return known.value as T;
+  const value = compute();
+  const { edition } = memory.practice;
+  memory.answers.set(name, { value, rest: typeof rest === 'function' ? rest() : rest, edition });
+  return value;
+}
+
+/** What is remembered under a name; undefined where nothing is, or what it rests on is another. */
+export function findRemembered(memory: SessionMemory, name: string): unknown {
+  const known = memory.answers.get(name);
+  return known && isStillRight(memory, known) ? known.value : undefined;
+}
+
+function isStillRight({ practice, records }: SessionMemory, answer: Answer): boolean {
+  const { reach, movements } = answer.rest;
+  if (answer.edition === practice.edition) return true;
+  if (!isSamePast(practice, records, answer.edition, DAYS_BEHIND[reach], movements)) return false;
+  answer.edition = practice.edition;
+  return true;
 }

@@ -20,20 +20,20 @@ type LensData = readonly [file: number, kind: Lens['kind'], nth: number];
 const numbered: string[] = [];
 const numbers = new Map<string, number>();
 
-/** A window shows about as many lines, with some to both sides. */
-const LINES_IN_SIGHT = 120;
-
 /**
- * The lenses over a file's sessions, plans, blocks and lines. Words are worked out for the ones in sight alone: at once
- * where the editor last asked for words, so that it need not ask one by one after each keystroke, and elsewhere when it
- * asks. Those that an edit did not change come with their words too. Over a plan also what it costs since the last commit.
+ * The lenses over a file's sessions, plans, blocks and lines; of a long file those about what the editor shows, if it
+ * tells that. Words are worked out for the ones in sight alone, so that it need not ask one by one after each keystroke,
+ * and elsewhere when it asks. Those that an edit did not change come with their words too. Over a plan also what it
+ * costs since the last commit.
  */
 export function provideCodeLenses(context: FeatureContext, uri: string): CodeLens[] {
   const shown = SHOWN[context.settings.lenses];
   if (shown.length === 0) return [];
   const file = numbers.get(uri) ?? numbered.push(uri) - 1;
   numbers.set(uri, file);
-  const lenses = listLensPlaces(context.works, uri, toLensOptions(context), context.inSight.get(uri))
+  const { works, sight } = context;
+  const lines = { given: sight.give(uri), worded: sight.of(uri) };
+  const lenses = listLensPlaces(works, uri, toLensOptions(context), lines)
     .filter(({ kind }) => shown.includes(kind))
     .map(({ kind, line, nth, text }): CodeLens => {
       const start = { line, character: 0 };
@@ -58,19 +58,11 @@ export function resolveCodeLens(context: FeatureContext, lens: CodeLens): CodeLe
   const uri = findLensFile(lens);
   if (uri === undefined) return lens;
   const { range } = lens;
-  noteSight(context, uri, range.start.line);
+  context.sight.note(uri, range.start.line);
   const [, kind, nth] = lens.data as LensData;
   const place: LensPlace = { kind, line: range.start.line, nth };
   const title = describeLens(context.works, uri, place, toLensOptions(context))?.text ?? '';
   return { range, command: toCommand(context, uri, range, kind, title) };
-}
-
-/** What is in sight grows line by line; once it would be more than a window shows, the editor was scrolled. */
-function noteSight({ inSight }: FeatureContext, uri: string, line: number): void {
-  const before = inSight.get(uri);
-  const first = Math.min(line, before?.first ?? line);
-  const last = Math.max(line, before?.last ?? line);
-  inSight.set(uri, last - first < LINES_IN_SIGHT ? { first, last } : { first: line, last: line });
 }
 
 function toCommand(

@@ -1,12 +1,12 @@
 import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
 import type { SessionWorks } from '@plimsoll/language/measures/session-work';
 import type { Span } from '@plimsoll/language/model/source';
-import type { Extent } from '@plimsoll/language/practice/extents';
 import type { Practice } from '@plimsoll/language/practice/practice';
 import type { LensOptions } from '@plimsoll/language/summaries/lens';
 import type { Range } from 'vscode-languageserver';
 import type { CommittedTexts } from '../committed-texts.ts';
 import type { Settings } from '../settings.ts';
+import type { Sight } from '../sight.ts';
 import type { Workspace } from '../workspace.ts';
 
 /** All that a feature answers from. */
@@ -17,8 +17,8 @@ export interface FeatureContext {
   /** How logs were last committed, where an editor tells it. */
   readonly committed?: Pick<CommittedTexts, 'find'>;
   readonly settings: Settings;
-  /** The lines whose lenses an editor asked for, file by file. */
-  readonly inSight: Map<string, Extent>;
+  /** Which lines the editor shows. */
+  readonly sight: Sight;
   readonly today: IsoDate;
 }
 

@@ -15,17 +15,41 @@ describe('the days from which on sessions changed', () => {
     ]).toEqual([false, true, true, false]);
   });
 
-  test('never misses a change, and tells few days exactly', () => {
+  test('an edit of some movements says nothing of others, and one of all says something of each', () => {
+    const log = new ChangeLog();
+    const [rows, carries] = [new Set(['row']), new Set(['carry'])];
+    log.note(1, 10, rows);
+    expect([log.hasChanged(0, 10, rows), log.hasChanged(0, 10, carries), log.hasChanged(0, 10)]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+    log.note(2, 20);
+    expect(log.hasChanged(0, 20, carries)).toBe(true);
+    expect(log.hasChanged(0, 20, new Set())).toBe(true);
+    expect(log.hasChanged(0, 19, carries)).toBe(false);
+  });
+
+  test('never misses a change, and tells few of them exactly', () => {
+    const movements = fc.option(fc.uniqueArray(fc.constantFrom('a', 'b', 'c')), { nil: undefined });
+    const change = fc.tuple(fc.integer({ min: 0, max: 300 }), movements);
+    const toSet = (keys: string[] | undefined) => keys && new Set(keys);
     fc.assert(
       fc.property(
-        fc.array(fc.integer({ min: 0, max: 300 }), { maxLength: 300 }),
+        fc.array(change, { maxLength: 300 }),
         fc.nat(300),
         fc.nat(300),
-        (days, since, lastDay) => {
+        movements,
+        (changes, since, lastDay, asked) => {
           const log = new ChangeLog();
-          for (const [edition, day] of days.entries()) log.note(edition + 1, day);
-          const hasChanged = days.slice(since).some((day) => day <= lastDay);
-          if (hasChanged || days.length <= 64) expect(log.hasChanged(since, lastDay)).toBe(hasChanged);
+          for (const [index, [day, keys]] of changes.entries()) log.note(index + 1, day, toSet(keys));
+          const hasChanged = changes
+            .slice(since)
+            .some(
+              ([day, keys]) => day <= lastDay && (!keys || !asked || keys.some((key) => asked.includes(key))),
+            );
+          const found = log.hasChanged(since, lastDay, toSet(asked));
+          if (hasChanged || changes.length <= 64) expect(found).toBe(hasChanged);
         },
       ),
     );

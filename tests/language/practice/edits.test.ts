@@ -17,16 +17,26 @@ import type { LensOptions } from '../../../language/src/summaries/lens.ts';
 import { makeReport } from '../../../language/src/summaries/report.ts';
 import { PATIENCE, RUNS } from '../support/generators/runs.ts';
 import { DEFINED, DEFINITIONS, edit, practice as practices, type Texts } from './random-edits.ts';
+import * as typed from './random-typing.ts';
 
 const TODAY = '2026-02-25' as IsoDate;
 const OPTIONS: LensOptions = { today: TODAY, formula: 'epley', unit: 'kg', complete: true };
 
-/** All that is shown anywhere, as text that can be compared. */
+/** What an editor shows in the text, as text that can be compared. */
+function tellShown(works: SessionWorks): Record<string, string> {
+  const told: Record<string, string> = {};
+  for (const uri of [...works.practice.fileUris()].sort()) {
+    told[`lenses of ${uri}`] = print(describeLenses(works, uri, OPTIONS));
+    told[`hints of ${uri}`] = print(describeFileHints(works, uri, OPTIONS));
+  }
+  return told;
+}
+
+/** All that is shown anywhere. */
 function tellAll(works: SessionWorks): Record<string, string> {
   const { practice } = works;
-  const told: Record<string, string> = {};
+  const told = tellShown(works);
   for (const uri of [...practice.fileUris()].sort()) {
-    told[`lenses of ${uri}`] = print(describeLenses(works, uri, OPTIONS));
     told[`lenses of ${uri} while others are read`] = print(
       describeLenses(works, uri, { ...OPTIONS, complete: false }),
     );
@@ -34,7 +44,6 @@ function tellAll(works: SessionWorks): Record<string, string> {
     told[`lenses of ${uri} without words`] = print(
       places.filter((place) => !describeLens(works, uri, place, OPTIONS)?.text),
     );
-    told[`hints of ${uri}`] = print(describeFileHints(works, uri, OPTIONS));
     told[`problems of ${uri}`] = print(checkFile(practice, uri, { today: TODAY, works }));
   }
   told.report = print(makeReport(works, OPTIONS));
@@ -109,5 +118,26 @@ test('after any edits the answers are those of a practice read afresh', { timeou
       }
     }),
     { ...RUNS, numRuns: Math.ceil(RUNS.numRuns / 10) },
+  );
+});
+
+test('whatever is typed in a set, what is said of others stays right', { timeout: PATIENCE }, () => {
+  fc.assert(
+    fc.property(typed.defined, typed.log, typed.typing, (defined, start, keys) => {
+      let log = start;
+      const write = (): Texts =>
+        new Map([
+          [DEFINITIONS, defined],
+          ['log.plim', typed.print(log)],
+        ]);
+      const kept = readAfresh(write());
+      tellShown(kept);
+      for (const key of keys) {
+        log = typed.type(log, key);
+        kept.practice.setFile('log.plim', typed.print(log));
+        expect(tellShown(kept)).toEqual(tellShown(readAfresh(write())));
+      }
+    }),
+    { ...RUNS, numRuns: Math.ceil(RUNS.numRuns / 5) },
   );
 });

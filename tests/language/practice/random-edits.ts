@@ -40,6 +40,7 @@ export const DEFINED: readonly (readonly string[])[] = [
   [
     `plan Slow Tide\n  for ${OSWIN}\n  starts 2026-02-02\n  weeks 3\n  deload week 3, sets 50%\n  day 1\n    A straight\n      Bar Press: 3x5 @ 80%, +2.5 kg each week\n`,
     `plan Slow Tide\n  for ${OSWIN}\n  starts 2026-02-02\n  weeks 3\n  day 1\n    Bar Press: 3x5 @ 75%\n    Shelf Pull: 3x8\n`,
+    `plan Slow Tide\n  for ${OSWIN}\n  starts 2026-01-12\n  weeks 4\n  day 1\n    B circuit, 3 rounds, rest 1:00\n      Push-up: 12\n      Shelf Pull: 8\n    Bar Press: 3x5 @ 60% of Back Squat\n`,
     '',
   ],
 ];
@@ -63,6 +64,7 @@ const LINES = [
   'Back Squat: 3x3 @ 120 kg rpe 8, pain 3 left knee',
   'Back Squat: 5 @ 110 kg | 5 @ 60 kg',
   'Goblet Squat: 10 @ 20 kg, instead of Back Squat',
+  'Back Squat: 3x5 @ 100 kg, instead of Bar Press',
   'Dumbbell Curl: 10 @ 2x12 kg drop 8 @ 2x8 kg',
   'Leg Extension: 12 @ 45 kg rpe 9',
   'Plank: 45 s, 1:10',

@@ -18,13 +18,13 @@ session 2026-11-24 Ann Vell
 `;
 
 /** Lines of the lenses whose words are known, after all words were asked for and the text then changed. */
-function listKnownAfter(change: (text: string) => string, options = OPTIONS): number[] {
+function listKnownAfter(change: (text: string) => string, options = OPTIONS, before = TEXT): number[] {
   const practice = createPractice();
   const works = new SessionWorks(practice);
-  practice.setFile('log.plim', TEXT);
+  practice.setFile('log.plim', before);
   for (const place of listLensPlaces(works, 'log.plim', OPTIONS))
     describeLens(works, 'log.plim', place, OPTIONS);
-  practice.setFile('log.plim', change(TEXT));
+  practice.setFile('log.plim', change(before));
   const known = listLensPlaces(works, 'log.plim', options).filter(({ text }) => text !== undefined);
   return [...new Set(known.map(({ line }) => line))];
 }
@@ -55,4 +55,53 @@ test.each([
 test('another unit or another day knows nothing', () => {
   expect(listKnownAfter((text) => text, { ...OPTIONS, unit: 'lb' })).toEqual([]);
   expect(listKnownAfter((text) => text, { ...OPTIONS, today: '2026-11-25' })).toEqual([]);
+});
+
+test('a set of one movement takes nothing from what is said of others, but for the change of a week', () => {
+  const text = `session 2026-11-02
+  A superset
+    Back Squat: 5 @ 60 kg rpe 8
+    Bench Press: 5 @ 40 kg rpe 8
+    time 4:00
+
+session 2026-11-03
+  A straight
+    Back Squat: 5 @ 60 kg rpe 8
+  B straight
+    Bench Press: 5 @ 40 kg rpe 8
+
+session 2026-11-05
+  Push-Up: 9
+`;
+  const known = (change: (text: string) => string) => listKnownAfter(change, OPTIONS, text);
+  // The session of the fifth is the last of its week.
+  expect(known((before) => before.replace('40 kg', '42 kg'))).toEqual([6, 7, 8]);
+  expect(known((before) => before.replace('5 @ 60 kg', '6 @ 60 kg'))).toEqual([6, 9, 10]);
+  // With another time it may be another block, whatever is in it.
+  expect(known((before) => before.replace('4:00', '4:10'))).toEqual([6]);
+  // A weigh-in may be in any sum.
+  expect(known((before) => before.replace('\n', '\n  bodyweight 60 kg\n'))).toEqual([]);
+});
+
+test('what a session did of its plan rests on the maxes that the plan asks for', () => {
+  const text = `plan Slow Tide
+  weeks 2
+  day 1
+    Bench Press: 3x5 @ 60% of Back Squat
+
+session 2026-11-02
+  Back Squat: 5 @ 100 kg rpe 8
+  Deadlift: 5 @ 120 kg rpe 8
+
+session 2026-11-04, Slow Tide week 1 day 1
+  Bench Press: 3x5 @ 60 kg
+
+session 2026-11-06
+  Push-Up: 9
+`;
+  const header = text.split('\n').findIndex((line) => line.includes('week 1 day 1'));
+  const isKnown = (from: string, to: string) =>
+    listKnownAfter((before) => before.replace(from, to), OPTIONS, text).includes(header);
+  expect(isKnown('120 kg', '130 kg')).toBe(true);
+  expect(isKnown('100 kg', '110 kg')).toBe(false);
 });

@@ -92,6 +92,18 @@ describe('the lenses in sight', () => {
   });
 });
 
+test('of a long file an editor that tells what it shows is given the lenses about that', () => {
+  const long = `${text}
+place Gantry Loft
+${'\n'.repeat(900)}session 2026-11-10 Ann Vell\n  A straight\n    Push-Up: 9\n`;
+  const context = createContext({ 'a.plim': long });
+  context.sight.isTold = true;
+  const listLines = () => provideCodeLenses(context, 'a.plim').map(({ range }) => range.start.line);
+  expect(listLines()).toEqual([2, 3, 4]);
+  context.sight.tell('a.plim', { first: 890, last: 910 });
+  expect(listLines()).toEqual([907, 908]);
+});
+
 test('of two lenses over one line each has its own words', () => {
   const both = text.replace('5 @ 60 kg rpe 8', '5 @ 60 kg rpe 8, 5 @ 2x20 kg rpe 8');
   const titles = listShown(createContext({ 'a.plim': both })).map(({ command }) => command!.title);

@@ -3,6 +3,7 @@ import { createPractice } from '@plimsoll/language/create-practice';
 import { SessionWorks } from '@plimsoll/language/measures/session-work';
 import type { FeatureContext } from '@plimsoll/server/features/context';
 import { DEFAULT_SETTINGS, type Settings } from '@plimsoll/server/settings';
+import { Sight } from '@plimsoll/server/sight';
 
 export interface ContextOptions {
   readonly complete?: boolean;
@@ -27,7 +28,7 @@ export function createContext(
       toClientUri: (uri) => uri,
       complaintAbout: () => undefined,
     },
-    inSight: new Map(),
+    sight: new Sight(),
     settings: { ...DEFAULT_SETTINGS, ...settings },
     today,
   };
