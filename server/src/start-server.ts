@@ -1,3 +1,4 @@
+import { forgetChecks } from '@plimsoll/language/checks/checked-entries';
 import { createPractice } from '@plimsoll/language/create-practice';
 import { SessionWorks } from '@plimsoll/language/measures/session-work';
 import type { PracticeChange } from '@plimsoll/language/practice/practice';
@@ -93,7 +94,10 @@ export function startServer(
       progress.done();
       showProblems([...practice.fileUris(), ...workspace.openUris()]);
       refresh.schedule();
-      loaded?.(() => practice.forgetReading());
+      loaded?.(() => {
+        practice.forgetReading();
+        forgetChecks(practice);
+      });
     },
     failed: (uri, error) => logFailure(`facts of ${uri}`, error),
   });

@@ -24,7 +24,7 @@ if (folder === undefined) require(path);
 else run(join(folder, `${PROGRAM}.code`));
 
 function run(kept: string): void {
-  // What only the start needs would be thrown away before it is kept.
+  // What only the start needs would be thrown away before it is kept; and code counts only under the flags it is kept by.
   setFlagsFromString('--no-flush-bytecode');
   const { size, ctimeMs } = statSync(path);
   const key = `${path} ${size} ${ctimeMs}`;
@@ -33,11 +33,16 @@ function run(kept: string): void {
   const script = new Script(source, { filename: path, ...(cachedData && { cachedData }) });
   const program = { exports: {} };
   script.runInThisContext()(program.exports, require, program, path, __dirname);
-  if (script.cachedDataRejected === false) return;
+  const throwAway = () => setFlagsFromString('--flush-bytecode');
+  if (script.cachedDataRejected === false) {
+    throwAway();
+    return;
+  }
   let isKept = false;
   const keep = () => {
     if (!isKept) writeCode(kept, key, script.createCachedData());
     isKept = true;
+    throwAway();
   };
   setTimeout(keep, AT_WORK_AFTER_MS).unref();
   process.once('exit', keep);

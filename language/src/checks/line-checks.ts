@@ -33,6 +33,11 @@ interface Known {
 
 const knownByPractice = new WeakMap<Practice, Known>();
 
+/** Lets go of which lines are clean: of an open file they are soon asked about again. */
+export function forgetClean(practice: Practice): void {
+  knownByPractice.delete(practice);
+}
+
 function findClean(checks: readonly LineCheck[], entry: Entry, { practice }: CheckContext): Clean {
   const before = knownByPractice.get(practice);
   const version = practice.definitionsVersion;

@@ -57,6 +57,11 @@ function findKnown(practice: Practice): Known {
   return fresh;
 }
 
+/** Lets go of what was looked up, which takes room for years and is looked up again where it is asked for. */
+export function forgetHistory(practice: Practice): void {
+  knownByPractice.delete(practice);
+}
+
 /** The last session of the athlete before one, of those wanted. */
 export function findSessionBefore(
   practice: Practice,

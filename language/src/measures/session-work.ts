@@ -132,7 +132,8 @@ export class SessionWorks {
       known.movementsVersion = movementsVersion;
       return moveWork(known, record, bodyMass);
     }
-    const work = computeSessionWork(practice, record, blocks, bodyMass, sex);
+    const before = known ? listUnchanged(known, blocks, movements) : [];
+    const work = computeSessionWork(practice, record, blocks, bodyMass, sex, before);
     byId.set(id, { movementsVersion, lines, movements, work });
     return work;
   }
@@ -159,6 +160,22 @@ function moveWork(
   return known.work;
 }
 
+/** By their place, the sums of those blocks whose movements are all defined as they were. */
+function listUnchanged(
+  known: Cached,
+  blocks: readonly Block[],
+  movements: readonly (ExerciseEntry | undefined)[],
+): (BlockWork | undefined)[] {
+  let from = 0;
+  return blocks.map((block, index) => {
+    const before = known.work.blocks[index];
+    const to = from + block.lines.length;
+    const isSame = isSameList(known.movements.slice(from, to), movements.slice(from, to));
+    from = to;
+    return before?.block === block && isSame ? before : undefined;
+  });
+}
+
 function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
   return a.length === b.length && a.every((item, index) => item === b[index]);
 }
@@ -169,6 +186,7 @@ function computeSessionWork(
   written: readonly Block[],
   bodyMass: BodyMass | undefined,
   sex: WorkContext['sex'],
+  known: readonly (BlockWork | undefined)[],
 ): SessionWork {
   const { entry, index } = record;
   const context: WorkContext = {
@@ -176,7 +194,7 @@ function computeSessionWork(
     bodyMass: bodyMass?.grams,
     ...(sex && { sex }),
   };
-  const blocks = written.map((block) => computeBlockWork(block, record, context));
+  const blocks = written.map((block, at) => known[at] ?? computeBlockWork(block, record, context));
   const pick = <T>(list: { readonly values: readonly T[] } | undefined): T | undefined =>
     list && (list.values.length === 1 ? list.values[0] : list.values[index]);
   return {

@@ -28,6 +28,7 @@ function tellShown(works: SessionWorks): Record<string, string> {
   for (const uri of [...works.practice.fileUris()].sort()) {
     told[`lenses of ${uri}`] = print(describeLenses(works, uri, OPTIONS));
     told[`hints of ${uri}`] = print(describeFileHints(works, uri, OPTIONS));
+    told[`problems of ${uri}`] = print(checkFile(works.practice, uri, { today: TODAY, works }));
   }
   return told;
 }
@@ -44,7 +45,6 @@ function tellAll(works: SessionWorks): Record<string, string> {
     told[`lenses of ${uri} without words`] = print(
       places.filter((place) => !describeLens(works, uri, place, OPTIONS)?.text),
     );
-    told[`problems of ${uri}`] = print(checkFile(practice, uri, { today: TODAY, works }));
   }
   told.report = print(makeReport(works, OPTIONS));
   for (const athlete of practice.athleteKeys()) {
