@@ -13,8 +13,10 @@ export interface BodyMass {
 interface Known {
   /** Of the practice, when the list was last known to be right. */
   readonly edition: number;
-  /** A definition may say more, and whose sessions those are that name nobody. */
+  /** By definitions it may be another whose sessions those are that name nobody. */
   readonly definitionsVersion: number;
+  readonly records: readonly SessionRecord[];
+  readonly athlete: AthleteEntry | undefined;
   readonly list: readonly BodyMass[];
 }
 
@@ -34,20 +36,33 @@ export class WeighIns {
   of(athlete: string): readonly BodyMass[] {
     const { practice } = this;
     const { edition, definitionsVersion } = practice;
+    const records = practice.sessionsOf(athlete);
+    const entry = practice.findAthlete(athlete)?.entry;
     const known = this.known.get(athlete);
     const isSame =
-      known?.definitionsVersion === definitionsVersion &&
-      !practice.hasChangedSince(known.edition, athlete, Number.POSITIVE_INFINITY, OF_NO_MOVEMENT);
-    const list = isSame ? known.list : this.collectAgain(athlete, known?.list);
-    this.known.set(athlete, { edition, definitionsVersion, list });
+      known?.athlete === entry && (known?.records === records || this.isStillRight(athlete, known));
+    const list = known && isSame ? known.list : collectAgain(entry, records, known?.list);
+    this.known.set(athlete, { edition, definitionsVersion, records, athlete: entry, list });
     return list;
   }
 
-  private collectAgain(athlete: string, before: readonly BodyMass[] | undefined): readonly BodyMass[] {
+  /** Whether no session of theirs was changed but for what it says of movements. */
+  private isStillRight(athlete: string, known: Known | undefined): boolean {
     const { practice } = this;
-    const fresh = collect(practice.findAthlete(athlete)?.entry, practice.sessionsOf(athlete));
-    return before && saySame(before, fresh) ? before : fresh;
+    return (
+      known?.definitionsVersion === practice.definitionsVersion &&
+      !practice.hasChangedSince(known.edition, athlete, Number.POSITIVE_INFINITY, OF_NO_MOVEMENT)
+    );
   }
+}
+
+function collectAgain(
+  athlete: AthleteEntry | undefined,
+  records: readonly SessionRecord[],
+  before: readonly BodyMass[] | undefined,
+): readonly BodyMass[] {
+  const fresh = collect(athlete, records);
+  return before && saySame(before, fresh) ? before : fresh;
 }
 
 function saySame(a: readonly BodyMass[], b: readonly BodyMass[]): boolean {
