@@ -6,8 +6,8 @@ export interface PublisherPorts {
   /** After all of these steps there is little left to compute, unless something changed meanwhile. */
   readonly prepare: (uri: string) => Iterable<unknown>;
   readonly send: (uri: string, diagnostics: Diagnostic[]) => void;
-  /** Whether a file is open: those go first, and the others wait for a longer pause. */
-  readonly isOpen: (uri: string) => boolean;
+  /** The files that are open: those go first, and the others, of which there may be thousands, wait for a longer pause. */
+  readonly listOpen: () => readonly string[];
   /** How long nothing must have changed before anything is computed, so that nothing flickers while she types. */
   readonly quietMs: number;
 }
@@ -44,8 +44,8 @@ export class DiagnosticsPublisher {
   }
 
   readonly #publishOpen = (): void => {
-    const { isOpen, quietMs } = this.#ports;
-    if (!this.#publish([...this.#due].filter(isOpen))) this.#wait(0, this.#publishOpen);
+    const { listOpen, quietMs } = this.#ports;
+    if (!this.#publish(listOpen().filter((uri) => this.#due.has(uri)))) this.#wait(0, this.#publishOpen);
     else if (this.#due.size > 0) this.#wait((PATIENCE_WITH_CLOSED - 1) * quietMs, this.#publishAll);
   };
 

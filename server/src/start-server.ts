@@ -116,7 +116,7 @@ export function startServer(
         diagnostics,
       });
     },
-    isOpen: (uri) => workspace.isOpen(uri),
+    listOpen: () => workspace.openUris(),
     quietMs,
   });
   const reports = new DiagnosticReports({

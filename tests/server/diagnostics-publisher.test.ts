@@ -21,7 +21,7 @@ function createPublisher(found: Record<string, Diagnostic[]>, open: string[] = [
     compute: (uri) => found[uri] ?? [],
     prepare: () => [],
     send: (uri, diagnostics) => sent.push(`${uri} ${diagnostics.map(({ range }) => range.start.line)}`),
-    isOpen: (uri) => open.includes(uri),
+    listOpen: () => open,
     quietMs: 150,
   });
   return { publisher, sent };
@@ -75,7 +75,7 @@ test('a large file is got ready in several slices, anew where something changes 
     },
     prepare: (uri) => takeLong(uri, done),
     send: () => undefined,
-    isOpen: () => true,
+    listOpen: () => ['a'],
     quietMs: 150,
   });
   publisher.schedule(['a']);
