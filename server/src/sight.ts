@@ -20,13 +20,15 @@ export class Sight {
   readonly #lines = new Map<string, Extent>();
   readonly #given = new Map<string, Extent>();
 
-  /** The editor shows these lines. True where the lenses that it was given do not reach far enough about them. */
+  /** The editor shows these lines. True, once, where the lenses that it was given do not reach far enough about them. */
   tell(uri: string, lines: Extent): boolean {
     this.#lines.set(uri, lines);
     const given = this.#given.get(uri);
     if (!given) return false;
     const isNearTop = given.first > 0 && lines.first - given.first < LINES_LEFT;
-    return isNearTop || given.last - lines.last < LINES_LEFT;
+    const isAtEnd = isNearTop || given.last - lines.last < LINES_LEFT;
+    if (isAtEnd) this.#given.delete(uri);
+    return isAtEnd;
   }
 
   /** The editor asks about a line. What is in sight grows by it; where it would be too much, the editor was scrolled. */

@@ -139,7 +139,8 @@ export function startServer(
 
   connection.onInitialize((params): InitializeResult => {
     client = params.capabilities;
-    sight.isTold = (params.initializationOptions as InitializationOptions | undefined)?.tellsSight === true;
+    const options = params.initializationOptions as InitializationOptions | undefined;
+    sight.isTold = options?.tellsSight === true && client.workspace?.codeLens?.refreshSupport === true;
     folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : []);
     return {
       serverInfo: { name: 'plimsoll' },
@@ -259,8 +260,7 @@ export function startServer(
     reports.reportAll(new Map(previousResultIds.map(({ uri, value }) => [normalise(uri), value])), token),
   );
   connection.onNotification(IN_SIGHT, ({ uri, first, last }: InSightParams) => {
-    const needsOthers = sight.tell(normalise(uri), { first, last });
-    if (needsOthers && client.workspace?.codeLens?.refreshSupport)
+    if (sight.tell(normalise(uri), { first, last }) && sight.isTold)
       ask(connection.sendRequest(CodeLensRefreshRequest.type));
   });
   const stopClock = clock.onNewDay(() => {

@@ -26,7 +26,10 @@ describe('of an editor that tells what it shows', () => {
     expect(sight.tell(URI, { first: 720, last: 760 })).toBe(false);
     expect(sight.tell(URI, { first: 1080, last: 1120 })).toBe(false);
     expect(sight.tell(URI, { first: 719, last: 759 })).toBe(true);
-    expect(sight.tell(URI, { first: 1081, last: 1121 })).toBe(true);
+    // The editor was asked to look afresh, and has not done so yet.
+    expect(sight.tell(URI, { first: 500, last: 540 })).toBe(false);
+    expect(sight.give(URI)).toEqual({ first: 200, last: 840 });
+    expect(sight.tell(URI, { first: 681, last: 721 })).toBe(true);
   });
 
   test('above the first line there is nothing to come', () => {

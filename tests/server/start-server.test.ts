@@ -263,6 +263,29 @@ describe('lenses', () => {
     expect(actions.map(({ title }) => title)).toEqual(['Write the next session of Quill Harrow: 2026-11-30']);
   });
 
+  test('of a long log are those about what is in sight, and others once the editor is scrolled', async () => {
+    const days = Array.from({ length: 28 }, (_, day) => String(day + 1).padStart(2, '0'));
+    const long = days
+      .map((day) => `${log(`2026-10-${day}`, 'Push-up: 10')}place Loft ${day}\n${'\n'.repeat(40)}`)
+      .join('');
+    const client = await start({ files: { 'athletes.plim': athletes }, tellsSight: true });
+    await client.open('long.plim', long);
+    await expect.poll(() => client.refreshes.lenses).toBe(1);
+    const listLines = async () => (await client.lenses('long.plim')).map((lens) => Number.parseInt(lens, 10));
+    expect(Math.max(...(await listLines()))).toBeLessThan(500);
+    await client.notify('plimsoll/inSight', { uri: `${FOLDER}long.plim`, first: 1100, last: 1140 });
+    await expect.poll(() => client.refreshes.lenses).toBe(2);
+    expect(Math.min(...(await listLines()))).toBeGreaterThan(700);
+    expect(Math.max(...(await listLines()))).toBeGreaterThan(1100);
+  });
+
+  test('of an editor that cannot be asked to look afresh are all of a log', async () => {
+    const long = `${log('2026-10-01', 'Push-up: 10')}place Loft\n${'\n'.repeat(900)}${log('2026-10-02', 'Push-up: 10')}`;
+    const client = await start({ tellsSight: true, capabilities: {} });
+    await client.open('long.plim', long);
+    await expect.poll(async () => (await client.lenses('long.plim')).length).toBe(2);
+  });
+
   test('are asked for again when another file brings history, and at midnight', async () => {
     const client = await start({ files: { 'athletes.plim': athletes } });
     await client.open('b.plim', log('2026-11-09', ...rounds('2:00, 2:00')));

@@ -80,6 +80,8 @@ export interface ClientOptions {
   readonly files?: Readonly<Record<string, string>>;
   readonly today?: IsoDate;
   readonly capabilities?: ClientCapabilities;
+  /** What the extension says of itself beside. */
+  readonly tellsSight?: boolean;
 }
 
 /** An editor as far as the server can see, over a real connection in memory. Paths are those under FOLDER. */
@@ -121,6 +123,7 @@ export class TestClient {
       processId: null,
       rootUri: null,
       capabilities: options.capabilities ?? CAPABILITIES,
+      initializationOptions: { tellsSight: options.tellsSight },
       workspaceFolders: [{ uri: FOLDER.replace(/\/$/, ''), name: 'practice' }],
     });
     await client.#connection.sendNotification(InitializedNotification.type, {});
