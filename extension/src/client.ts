@@ -20,10 +20,8 @@ export interface ClientSurroundings {
   readonly explanations: Explanations;
   readonly tellFailure: () => void;
   readonly refreshWeek: () => void;
-  /** A new server knows nothing of commits. */
-  readonly tellCommitted: () => Promise<void>;
-  /** Nor of what is in sight. */
-  readonly tellSight: () => void;
+  /** A new server knows nothing of what is in sight, nor of commits. */
+  readonly tellAnew: () => Promise<void>;
 }
 
 /** The server bundle in a process of its own, spoken to over Node's IPC. Settings reach it when it asks for them. */

@@ -23,19 +23,12 @@ export async function activate(context: ExtensionContext): Promise<void> {
   );
   const git = new GitTexts(async (params) => client?.sendNotification(COMMITTED_TEXT, params));
   git.onDidChange((uri) => revisions.refresh(uri));
-  const tellCommitted = () => git.tellAll();
   const sight = new Sight(async (params) => client?.sendNotification(IN_SIGHT, params));
-  const tellSight = () => sight.tellAll();
-  const surroundings = {
-    context,
-    log,
-    files,
-    explanations,
-    tellFailure,
-    refreshWeek,
-    tellCommitted,
-    tellSight,
+  const tellAnew = () => {
+    sight.tellAll();
+    return git.tellAll();
   };
+  const surroundings = { context, log, files, explanations, tellFailure, refreshWeek, tellAnew };
   context.subscriptions.push(
     log,
     files,
@@ -65,8 +58,7 @@ export async function deactivate(): Promise<void> {
 async function startClient(surroundings: ClientSurroundings): Promise<void> {
   client = new PlimsollClient(surroundings);
   await client.start().catch(() => undefined); // The client has told the coach and logged why.
-  surroundings.tellSight();
-  await surroundings.tellCommitted();
+  await surroundings.tellAnew();
 }
 
 /** A client that failed to start can be neither stopped nor started again, so there is a new one each time. */

@@ -3,10 +3,10 @@ import type { InSightParams } from '../../server/src/messages.ts';
 
 /** Tells which lines of the logs are in sight, whenever that changes: the server looks to those first. */
 export class Sight implements Disposable {
-  readonly #tell: (params: InSightParams) => Promise<void> | undefined;
+  readonly #tell: (params: InSightParams) => Promise<void>;
   readonly #subscriptions: readonly Disposable[];
 
-  constructor(tell: (params: InSightParams) => Promise<void> | undefined) {
+  constructor(tell: (params: InSightParams) => Promise<void>) {
     this.#tell = tell;
     this.#subscriptions = [
       window.onDidChangeTextEditorVisibleRanges(({ textEditor }) => this.#tellOf(textEditor)),
@@ -33,6 +33,6 @@ export class Sight implements Disposable {
     const first = Math.min(...ranges.map(({ start }) => start.line));
     const last = Math.max(...ranges.map(({ end }) => end.line));
     // Without a server nobody needs to know.
-    this.#tell({ uri: document.uri.toString(), first, last })?.catch(() => undefined);
+    this.#tell({ uri: document.uri.toString(), first, last }).catch(() => undefined);
   }
 }

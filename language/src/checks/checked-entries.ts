@@ -8,7 +8,7 @@ import { settle } from '../reading/settle.ts';
 import { checkAvoid } from './check-avoid.ts';
 import { checkAway, checkFuture, checkTwice, checkWhose } from './check-calendar.ts';
 import { checkLayoff, checkMaxTest, checkPain, checkYouth } from './check-cautions.ts';
-import { type BlockLine, type CheckContext, collect } from './check-context.ts';
+import { type BlockLine, type CheckContext, collect, NO_PROBLEMS } from './check-context.ts';
 import { checkDefinedTwice } from './check-definitions.ts';
 import { checkHeavy } from './check-heavy.ts';
 import { checkHoldReps } from './check-hold-reps.ts';
@@ -85,8 +85,8 @@ interface Basis {
 /** Problems of an entry and what they rest on: while that is the same, so are they. */
 interface Known {
   readonly own: readonly Problem[];
-  basis: Basis;
-  line: number;
+  readonly basis: Basis;
+  readonly line: number;
   /** What comes of other sessions was last known to be right in that edition of the practice. */
   edition: number;
   /** Undefined where nothing was found at all, as in most entries: years of them are remembered. */
@@ -99,8 +99,6 @@ interface Found {
   readonly byWeek: readonly Problem[];
   readonly byAll: readonly Problem[];
 }
-
-const NONE: readonly Problem[] = settle([]);
 
 interface Memory {
   readonly entries: WeakMap<Entry, Known>;
@@ -150,9 +148,9 @@ function checkAnew(own: readonly Problem[], basis: Basis, entry: Entry, context:
   const lines = listDoubtful(isSession ? OF_SESSION_LINES : OF_LINES[entry.kind], entry, context);
   const found = {
     defined: settle(checkDefined(entry, lines, context)),
-    byHistory: isSession ? checkByHistory(entry, lines, context) : NONE,
-    byWeek: isSession ? settle(askAll(BY_WEEK, entry, context)) : NONE,
-    byAll: isSession ? settle(askAll(BY_ALL, entry, context)) : NONE,
+    byHistory: isSession ? checkByHistory(entry, lines, context) : NO_PROBLEMS,
+    byWeek: isSession ? settle(askAll(BY_WEEK, entry, context)) : NO_PROBLEMS,
+    byAll: isSession ? settle(askAll(BY_ALL, entry, context)) : NO_PROBLEMS,
   };
   return { own, basis, line: context.line, edition: context.practice.edition, found: orNothing(found) };
 }
@@ -177,7 +175,12 @@ function checkAgain(known: Known, entry: SessionEntry, context: CheckContext): v
   });
 }
 
-const NOTHING: Found = { defined: NONE, byHistory: NONE, byWeek: NONE, byAll: NONE };
+const NOTHING: Found = {
+  defined: NO_PROBLEMS,
+  byHistory: NO_PROBLEMS,
+  byWeek: NO_PROBLEMS,
+  byAll: NO_PROBLEMS,
+};
 
 function orNothing(found: Found): Found | undefined {
   const isNothing = Object.values(found).every((problems) => problems.length === 0);

@@ -20,12 +20,15 @@ export function hasInventory({ bars, plates, dumbbells, kettlebells, stacks, has
 
 const lackingByPlace = new WeakMap<PlaceEntry, WeakMap<Movement, readonly string[]>>();
 
-/** What a movement needs and a place has not. Kept, for the same movements come again. */
+/** What a movement needs and a place with an inventory has not. Remembered, since the same movements come again. */
 export function listLacking(place: PlaceEntry, movement: Movement): readonly string[] {
   const byMovement = lackingByPlace.get(place) ?? new WeakMap<Movement, readonly string[]>();
   lackingByPlace.set(place, byMovement);
-  const needs = movement.entry.needs.map(({ text }) => text);
-  const lacking = byMovement.get(movement) ?? needs.filter((need) => !hasEquipment(place, need, movement));
+  const known = byMovement.get(movement);
+  if (known) return known;
+  const lacking = hasInventory(place)
+    ? movement.entry.needs.map(({ text }) => text).filter((need) => !hasEquipment(place, need, movement))
+    : [];
   byMovement.set(movement, lacking);
   return lacking;
 }

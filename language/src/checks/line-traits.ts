@@ -9,8 +9,8 @@ const HAS = {
   maxTest: ({ purpose, cells }: MovementLine) =>
     purpose === 'test' && cells.some(({ sets }) => sets.some(({ load }) => load?.kind === 'mass')),
   manyCells: ({ cells }: MovementLine) => cells.length > 1,
-  unevenLoads: (line: MovementLine) => !isEmpty(checkUnevenLoads(line)),
-  forPlans: (line: MovementLine) => !isEmpty(checkLineForPlans(line)),
+  unevenLoads: (line: MovementLine) => checkUnevenLoads(line).length > 0,
+  forPlans: (line: MovementLine) => checkLineForPlans(line).length > 0,
 } satisfies Record<string, (line: MovementLine) => boolean>;
 
 export type Trait = keyof typeof HAS;
@@ -18,11 +18,6 @@ export type Trait = keyof typeof HAS;
 const TRAITS = Object.keys(HAS) as readonly Trait[];
 /** Each trait is a bit. */
 const BITS = Object.fromEntries(TRAITS.map((trait, index) => [trait, 1 << index])) as Record<Trait, number>;
-
-function isEmpty(found: Iterable<unknown>): boolean {
-  for (const _ of found) return false;
-  return true;
-}
 
 /** By line, for the same line comes again and again. */
 const known = new WeakMap<MovementLine, number>();

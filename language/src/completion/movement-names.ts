@@ -1,10 +1,10 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
 import { listLines } from '../checks/check-context.ts';
-import { hasEquipment, hasInventory } from '../checks/inventory.ts';
+import { listLacking } from '../checks/inventory.ts';
 import { CIRCUIT_KINDS } from '../circuits/circuit.ts';
 import { printComplement } from '../circuits/print-circuit.ts';
 import { suggestComplements } from '../circuits/suggest-complements.ts';
-import type { AthleteEntry, MovementLine, PlaceEntry } from '../model/entry.ts';
+import type { AthleteEntry, MovementLine } from '../model/entry.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import { shorten } from '../text/shorten.ts';
@@ -203,21 +203,6 @@ function listAvoided({ practice }: Spot, { athlete, day }: Trainee): Avoided[] {
 
 function patternOf({ practice }: Spot, { entry }: Movement): string | undefined {
   return entry.pattern && keyOf(practice, entry.pattern.text);
-}
-
-const lackingByPlace = new WeakMap<PlaceEntry, WeakMap<Movement, readonly string[]>>();
-
-/** What the place lacks for a movement; remembered, since all movements are asked at each keystroke. */
-function listLacking(place: PlaceEntry, movement: Movement): readonly string[] {
-  const byMovement = lackingByPlace.get(place) ?? new WeakMap<Movement, readonly string[]>();
-  lackingByPlace.set(place, byMovement);
-  const known = byMovement.get(movement);
-  if (known) return known;
-  const lacking = hasInventory(place)
-    ? movement.entry.needs.map(({ text }) => text).filter((need) => !hasEquipment(place, need, movement))
-    : [];
-  byMovement.set(movement, lacking);
-  return lacking;
 }
 
 /** What a coach says of it, the caution first. */

@@ -34,23 +34,22 @@ export class WeighIns {
 
   /** The list and what is in it stay the same objects as long as they say the same. */
   of(athlete: string): readonly BodyMass[] {
-    const { practice } = this;
-    const { edition, definitionsVersion } = practice;
-    const records = practice.sessionsOf(athlete);
-    const entry = practice.findAthlete(athlete)?.entry;
+    const { edition, definitionsVersion } = this.practice;
+    const records = this.practice.sessionsOf(athlete);
+    const entry = this.practice.findAthlete(athlete)?.entry;
     const known = this.known.get(athlete);
     const isSame =
-      known?.athlete === entry && (known?.records === records || this.isStillRight(athlete, known));
-    const list = known && isSame ? known.list : collectAgain(entry, records, known?.list);
+      known && known.athlete === entry && (known.records === records || this.isStillRight(athlete, known));
+    const list = isSame ? known.list : collectAgain(entry, records, known?.list);
     this.known.set(athlete, { edition, definitionsVersion, records, athlete: entry, list });
     return list;
   }
 
   /** Whether no session of theirs was changed but for what it says of movements. */
-  private isStillRight(athlete: string, known: Known | undefined): boolean {
+  private isStillRight(athlete: string, known: Known): boolean {
     const { practice } = this;
     return (
-      known?.definitionsVersion === practice.definitionsVersion &&
+      known.definitionsVersion === practice.definitionsVersion &&
       !practice.hasChangedSince(known.edition, athlete, Number.POSITIVE_INFINITY, OF_NO_MOVEMENT)
     );
   }

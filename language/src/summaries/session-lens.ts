@@ -36,11 +36,9 @@ export function describeSession(
 ): Omit<Lens, 'line'> {
   const { entry } = records[0]!;
   const memory = rememberSession(works.practice, entry, records, options);
-  const done = recall(
-    memory,
-    'done',
-    (): Rest => ({ reach: 'day', movements: listKeysAsked(works.practice, entry) }),
-    () => (records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined),
+  const findRest = (): Rest => ({ reach: 'day', movements: listKeysAsked(works.practice, entry) });
+  const done = recall(memory, 'done', findRest, () =>
+    records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined,
   );
   if (entry.missed) {
     return {
