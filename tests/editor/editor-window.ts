@@ -161,6 +161,14 @@ export class EditorWindow {
     await this.page.waitForFunction(isFocused);
   }
 
+  /**
+   * A field that lost the focus is told so by a timer, and a busy page runs timers last: until then Enter would
+   * still mean the next match. Timers of one length run in the order they were set.
+   */
+  private async letTimersRun(): Promise<void> {
+    await this.page.evaluate(() => new Promise((resolve) => setTimeout(resolve)));
+  }
+
   private async find(text: string): Promise<void> {
     const widget = '.find-widget.visible';
     await this.focusText();
@@ -183,6 +191,7 @@ export class EditorWindow {
     await this.page.keyboard.press('Escape');
     await this.page.waitForSelector(widget, { state: 'hidden' });
     await this.focusText();
+    await this.letTimersRun();
     if (count.startsWith('No')) {
       throw new Error(`The open file does not hold ${JSON.stringify(text)}.`);
     }
