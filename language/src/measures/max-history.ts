@@ -32,6 +32,8 @@ export interface ValidMax {
 export type Timeline = ReadonlyMap<string, readonly ValidMax[]>;
 
 export interface MaxHistory {
+  /** Stated and retested, as the athlete's entry says. */
+  readonly stated: Timeline;
   /** Stated, tested and retested. */
   readonly proven: Timeline;
   readonly estimated: Timeline;
@@ -118,6 +120,7 @@ class History implements MaxHistory {
   private readonly ask: Ask;
   private tests: BySession | undefined;
   private estimates: BySession | undefined;
+  private knownStated: Timeline | undefined;
   private knownProven: Timeline | undefined;
   private knownEstimated: Timeline | undefined;
 
@@ -125,6 +128,11 @@ class History implements MaxHistory {
     this.ask = ask;
     this.tests = before?.tests;
     this.estimates = before?.estimates;
+  }
+
+  get stated(): Timeline {
+    this.knownStated ??= toTimeline(this.ask.stated);
+    return this.knownStated;
   }
 
   get proven(): Timeline {

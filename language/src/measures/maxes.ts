@@ -43,6 +43,22 @@ export function findMaxOn(
   return undefined;
 }
 
+/** What the athlete's entry states or retests for that very day, of the movement without settings. */
+export function findStatedOn(
+  works: SessionWorks,
+  athlete: string,
+  movementName: string,
+  day: number,
+  { formula = DEFAULT_FORMULA }: Pick<MaxOptions, 'formula'> = {},
+): ValidMax | undefined {
+  const { key } = nameMovement(works.practice.findMovement(movementName), movementName);
+  const { stated } = findMaxesOf(works, athlete, key, formula);
+  const maxes = [toPlainKey(key, false), toPlainKey(key, true)].map((each) =>
+    findLatest(stated.get(each) ?? [], day),
+  );
+  return maxes.find((max) => max?.day === day);
+}
+
 /** The highest max of just this series that was stated, tested or retested up to a day, in kilograms as there. */
 export function findHighestProven(
   works: SessionWorks,

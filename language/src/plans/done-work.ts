@@ -1,35 +1,20 @@
 /** What was done of a plan's day, block by block and line by line: sets, reps, kilograms and load beside those planned. */
 import { findSlotOf } from '../measures/adherence.ts';
-import { computeBlockWork, isWorking, type SetWork, type WorkContext } from '../measures/block-work.ts';
+import { isWorking, type SetWork } from '../measures/block-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
 import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
-import { nameMovement, readExternal } from '../measures/series-sets.ts';
+import { nameMovement } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import type { DoneSlot } from '../measures/week-adherence.ts';
-import { addWork, NO_WORK, volumeOf, type Work } from '../measures/work.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
-import { listModifiers } from './line-steps.ts';
+import { findAsked, type Sums, sumSets } from './asked-work.ts';
 import { findCourse, findTurn } from './plan-calendar.ts';
-import { openContext, takeEnds } from './plan-totals.ts';
-import { projectTurn } from './project-plan.ts';
+import { openContext } from './plan-totals.ts';
 
-/** Sums of one side; a number that is not known, or that nobody asked for, is not there. */
-export interface Sums {
-  readonly sets: number;
-  readonly reps: number;
-  /** Share of body mass included; undefined where something has no known kilograms. */
-  readonly kilograms?: number;
-  /** Grams of the heaviest load that stands on one implement, and was lifted. */
-  readonly grams?: number;
-  /** A set that nobody counted is among them, so there were more reps. */
-  readonly isAtLeast?: boolean;
-}
+export type { Sums } from './asked-work.ts';
 
-/**
- * A line of the plan's day. Ranges of the plan are asked for from their lower to their upper end. Where the load moves with
- * what was done (double progression, a stall rule), neither a load nor kilograms are asked for.
- */
+/** A line of the plan's day. */
 export interface DoneLine {
   readonly name: string;
   /** A max is found by as many attempts as it takes. */
@@ -69,23 +54,14 @@ export function compareSlot(
   const { entry } = slot.plan;
   const turn = findTurn(entry, slot.week, slot.day, findCourse(practice, entry).start, slot.nth);
   const on = records[0]?.day ?? turn.date ?? day;
-  const projected = projectTurn(works, entry, turn, { athlete, today: on, unit: 'kg', formula, on });
   const context = openContext(works, athlete, on);
   const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
   const waiting = records.flatMap((record) => listDone(works.of(record).blocks, record.index, toKey));
-  return projected.blocks.flatMap(({ block, lines: projectedLines }): DoneBlock[] => {
-    const ends = (['low', 'high'] as const).map((end) => listAsked(block, end, context));
-    const lines = projectedLines.flatMap(({ line, source }): DoneLine[] => {
-      const [low, high] = ends.map((sets): Sums => {
-        const ofLine = sets.filter(({ set }) => set.line.span.line === line.span.line);
-        const asked = sumSets(ofLine, context);
-        return followsWhatWasDone(source) ? { sets: asked.sets, reps: asked.reps } : asked;
-      });
-      if (low!.sets === 0) return [];
-      const key = toKey(line.name.text);
+  return findAsked(works, entry, turn, { athlete, on, formula }).map(({ block, lines }) => ({
+    block,
+    lines: lines.map(({ line, key, isLast, low, high }): DoneLine => {
       // A movement that comes twice is taken line by line, in order; what is left over belongs to its last line.
       const found = waiting.filter((each) => each.for === key);
-      const isLast = countLater(projected.blocks, line, key, toKey) === 0;
       const taken = isLast ? found : found.slice(0, 1);
       for (const each of taken) waiting.splice(waiting.indexOf(each), 1);
       const pain = taken.map((each) => each.pain).find((each) => each !== undefined);
@@ -93,19 +69,16 @@ export function compareSlot(
         taken.flatMap(({ sets }) => sets),
         context,
       );
-      return [
-        {
-          name: line.name.text,
-          isTest: line.purpose === 'test',
-          asked: { low: low!, high: isOpenEnded(line) ? raise(high!, done) : high! },
-          done,
-          instead: taken.flatMap(({ name, isInstead }) => (isInstead ? [name] : [])),
-          ...(pain !== undefined && { pain }),
-        },
-      ];
-    });
-    return lines.length > 0 ? [{ block, lines }] : [];
-  });
+      return {
+        name: line.name.text,
+        isTest: line.purpose === 'test',
+        asked: { low, high: isOpenEnded(line) ? raise(high, done) : high },
+        done,
+        instead: taken.flatMap(({ name, isInstead }) => (isInstead ? [name] : [])),
+        ...(pain !== undefined && { pain }),
+      };
+    }),
+  }));
 }
 
 /** `5+`: more of them is as planned. */
@@ -120,13 +93,6 @@ function raise(asked: Sums, done: Sums): Sums {
     reps: Math.max(asked.reps, done.reps),
     ...(isWeighed && { kilograms: Math.max(asked.kilograms, done.kilograms) }),
   };
-}
-
-function followsWhatWasDone(source: MovementLine): boolean {
-  return listModifiers(source).some(
-    (modifier) =>
-      modifier.kind === 'stall' || (modifier.kind === 'step' && modifier.whenFull && !modifier.each),
-  );
 }
 
 interface Waiting {
@@ -161,38 +127,4 @@ function listDone(
       ];
     }),
   );
-}
-
-function countLater(
-  blocks: readonly { readonly block: Block }[],
-  line: MovementLine,
-  key: string,
-  toKey: (name: string) => string,
-): number {
-  const lines = blocks.flatMap(({ block }) => block.lines).filter(({ purpose }) => purpose !== 'warmup');
-  return lines.slice(lines.indexOf(line) + 1).filter(({ name }) => toKey(name.text) === key).length;
-}
-
-/** The working sets of all of a block's lines, so that lines which take turns share the rounds. */
-function listAsked(block: Block, end: 'low' | 'high', context: WorkContext): SetWork[] {
-  const { sets } = computeBlockWork(takeEnds(block, end), { index: 0 }, context);
-  return sets.filter(({ set }) => isWorking(set, block));
-}
-
-function sumSets(sets: readonly SetWork[], { findMovement }: WorkContext): Sums {
-  const total: Work = addWork([NO_WORK, ...sets.map(({ work }) => work)]);
-  const loads = sets.flatMap(({ set, work }) =>
-    work.sets > 0 && !(set.amount?.kind === 'attempt' && set.amount.made === 0)
-      ? (readExternal(set.group.load, findMovement(set.line.name.text)) ?? [])
-      : [],
-  );
-  const kilograms = volumeOf(total);
-  const isWeighed = kilograms > 0 && !total.atLeast && total.omitted.length === 0;
-  return {
-    sets: total.sets,
-    reps: total.reps,
-    ...((isWeighed || total.sets === 0) && { kilograms }),
-    ...(loads.length > 0 && { grams: Math.max(...loads) }),
-    ...(sets.some(({ set: { amount } }) => !amount || amount.kind === 'unrecorded') && { isAtLeast: true }),
-  };
 }

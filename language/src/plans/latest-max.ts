@@ -1,6 +1,6 @@
 /** Which max a plan's number is made from: for percentages the valid one, for targets the latest that is known. */
 import { fromDayNumber } from '../calendar/iso-date.ts';
-import { findMaxOn, type ValidMax } from '../measures/maxes.ts';
+import { findMaxOn, findStatedOn, type ValidMax } from '../measures/maxes.ts';
 import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import type { Bound } from '../measures/result.ts';
 import { nameMovement } from '../measures/series-sets.ts';
@@ -20,10 +20,7 @@ export interface KnownMax {
   readonly perHand: boolean;
 }
 
-/** Maxes that an athlete's entry states hold on their own day already; what a session shows, from the next session on. */
-const STATED: ReadonlySet<ValidMax['kind']> = new Set(['stated', 'retested']);
-
-/** The max valid on a day, for percentages: that day's own session is yet to come. */
+/** The max valid on a day, for percentages. What is stated holds on its own day; that day's own session is yet to come. */
 export function findPercentMax(
   works: SessionWorks,
   athlete: string,
@@ -31,9 +28,9 @@ export function findPercentMax(
   day: number,
   formula: OneRepMaxFormula,
 ): KnownMax | undefined {
-  const found = findMaxOn(works, athlete, movement, day, { formula });
-  const isFromToday = found?.day === day && !STATED.has(found.kind);
-  const valid = isFromToday ? findMaxOn(works, athlete, movement, day - 1, { formula }) : found;
+  const valid =
+    findStatedOn(works, athlete, movement, day, { formula }) ??
+    findMaxOn(works, athlete, movement, day - 1, { formula });
   return valid && toKnown(valid);
 }
 

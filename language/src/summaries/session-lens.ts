@@ -16,8 +16,8 @@ import {
 import { volumeOf, type Work } from '../measures/work.ts';
 import { toWorkResults } from '../measures/work-results.ts';
 import type { Block, SessionEntry } from '../model/entry.ts';
+import { listKeysOfDay } from '../plans/asked-work.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
-import { listKeysNamed } from '../practice/mentions.ts';
 import type { Practice } from '../practice/practice.ts';
 import { printMinutes } from '../units/duration.ts';
 import type { MassUnit } from '../units/mass.ts';
@@ -78,9 +78,7 @@ export function findRestOfSession(practice: Practice, records: readonly SessionR
 /** Keys of the movements whose maxes a plan's day may ask for, on the day that a session names; none without one. */
 function listKeysAsked(practice: Practice, entry: SessionEntry): ReadonlySet<string> {
   const slot = findSlot(practice, entry);
-  if (!slot) return new Set();
-  const lines = new Set(slot.day.blocks.flatMap((block) => block.lines.map(({ span }) => span.line)));
-  return listKeysNamed(practice, slot.plan.entry, (line) => lines.has(line));
+  return slot ? listKeysOfDay(practice, slot.plan.entry, slot.day) : new Set();
 }
 
 /** Whether something can be said of an athlete's part in a session by itself, without its plan and its week. */
