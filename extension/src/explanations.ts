@@ -1,6 +1,6 @@
 import type { Position, TextDocument } from 'vscode';
 import { commands, Hover, MarkdownString, Selection, Uri, window, workspace } from 'vscode';
-import type { ExplainParams } from '../../server/src/messages.ts';
+import type { ExplainParams, Explanation } from '../../server/src/messages.ts';
 
 /**
  * Shows why a number is what it is, in a hover at the number's own line: clicking `337 kg/min` over a block opens it.
@@ -8,18 +8,19 @@ import type { ExplainParams } from '../../server/src/messages.ts';
  */
 export class Explanations {
   #pending: { readonly uri: string; readonly position: Position; readonly markdown: string } | undefined;
-  readonly #ask: (params: ExplainParams) => Promise<string | null>;
+  readonly #ask: (params: ExplainParams) => Promise<Explanation | null>;
 
-  constructor(ask: (params: ExplainParams) => Promise<string | null>) {
+  constructor(ask: (params: ExplainParams) => Promise<Explanation | null>) {
     this.#ask = ask;
   }
 
   async show(params: ExplainParams): Promise<void> {
-    const uri = Uri.parse(params.uri);
-    const markdown = await this.#ask(params);
+    const explanation = await this.#ask(params);
+    if (!explanation) return;
+    const { line, markdown } = explanation;
+    const uri = Uri.parse(explanation.uri);
     const editor = await window.showTextDocument(await workspace.openTextDocument(uri));
-    const { line, character } = params.range.start;
-    const position = editor.document.validatePosition(editor.selection.active.with(line, character));
+    const position = editor.document.validatePosition(editor.selection.active.with(line, 0));
     // The editor opens a hover at the cursor only.
     editor.selection = new Selection(position, position);
     this.#pending = markdown === null ? undefined : { uri: uri.toString(), position, markdown };

@@ -1,14 +1,24 @@
 /** The messages that server and editor exchange beyond the Language Server Protocol. It ships next to no code. */
 
-import type { Position, Range, WorkspaceEdit } from 'vscode-languageserver';
+import type { Position, WorkspaceEdit } from 'vscode-languageserver';
 
-/** Which shown number is to be explained; also the one argument of the command `plimsoll.explain` behind a lens. */
+/**
+ * Which lens: the number that stands for its file as long as the server runs, its line, its kind, and which of that kind
+ * on the line. Short, for each keystroke sends hundreds of them.
+ */
+export type LensId = readonly [file: number, line: number, kind: string, nth: number];
+
+/** Which lens's numbers are to be explained; also the one argument of the command `plimsoll.explain` behind a lens. */
 export interface ExplainParams {
+  readonly lens: LensId;
+}
+
+export interface Explanation {
   readonly uri: string;
-  /** Where the lens stands; the explanation is shown at its start. */
-  readonly range: Range;
-  /** Tells the numbers at one place apart, as the server named them when it made the lens. */
-  readonly id: string;
+  /** Where the lens stands; the explanation is shown at the line's start. */
+  readonly line: number;
+  /** Null when the text has changed so that the number is no longer there. */
+  readonly markdown: string | null;
 }
 
 /** Whose week is to be told: that of the athlete at a place of a file. */
@@ -74,8 +84,8 @@ export interface InitializationOptions {
 
 /** Every custom request by its method, with what is sent and what comes back. */
 export interface CustomRequests {
-  /** Answers Markdown, or null when the text has changed so that the number is no longer there. */
-  'plimsoll/explain': { params: ExplainParams; result: string | null };
+  /** Answers null where the server knows no such file. */
+  'plimsoll/explain': { params: ExplainParams; result: Explanation | null };
   /** Answers null only where something failed. */
   'plimsoll/nextSession': { params: NextSessionParams; result: NextSessionAnswer | null };
   /** Answers Markdown: what changed in a log since it was last committed, and what it costs, or why that is not known. */

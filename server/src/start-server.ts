@@ -38,6 +38,7 @@ import {
   IN_SIGHT,
   type InitializationOptions,
   type InSightParams,
+  type LensId,
   type NextSessionAnswer,
   type NextSessionParams,
   WEEKS_CHANGED,
@@ -213,7 +214,7 @@ export function startServer(
   connection.onCodeLens(({ textDocument }) => answer('lenses', textDocument.uri, provideCodeLenses));
   connection.onCodeLensResolve(
     async (lens) =>
-      (await answer('lens', findLensFile(lens) ?? '', (context) => resolveCodeLens(context, lens))) ?? lens,
+      (await answerLens('lens', lens.data, (context) => resolveCodeLens(context, lens))) ?? lens,
   );
   connection.languages.inlayHint.on((params) =>
     answer('hints', params.textDocument.uri, (context, uri) => provideInlayHints(context, uri, params.range)),
@@ -235,7 +236,7 @@ export function startServer(
     answer('formatting', textDocument.uri, (context, uri) => provideOnTypeFormatting(context, uri, position)),
   );
   connection.onRequest('plimsoll/explain', (params: ExplainParams) =>
-    answer('explanation', params.uri, (context, uri) => provideExplanation(context, uri, params)),
+    answerLens('explanation', params.lens, (context, uri) => provideExplanation(context, uri, params)),
   );
   connection.onRequest<NextSessionAnswer | null, unknown>(
     'plimsoll/nextSession',
@@ -302,6 +303,16 @@ export function startServer(
     return answered;
   }
 
+  /** About a lens, in whatever file it stands. */
+  async function answerLens<T>(
+    what: string,
+    id: LensId | undefined,
+    provide: (context: FeatureContext, uri: string) => T,
+  ): Promise<T | null> {
+    const uri = id && findLensFile(id);
+    return uri === undefined ? null : answer(what, uri, provide);
+  }
+
   /** A feature that fails answers nothing and says so in the log; the others go on. */
   function guard<T>(what: string, provide: () => T): T | undefined {
     try {
@@ -346,11 +357,11 @@ export function startServer(
   /** Files whose problems may be others now: all that use a changed definition, and those of the same athletes. */
   function listAffected({ definitions, moved, athletes }: PracticeChange): Iterable<string> {
     if (definitions) return practice.fileUris();
-    const sessions = [...athletes].flatMap((athlete) =>
-      practice.sessionsOf(practice.resolveAthlete(athlete)).map(({ uri }) => uri),
-    );
     // It may be said of a definition on which line another of that name stands.
-    return new Set(moved ? [...sessions, ...practice.definingUris()] : sessions);
+    const uris = new Set(moved ? practice.definingUris() : []);
+    for (const athlete of athletes)
+      for (const { uri } of practice.sessionsOf(practice.resolveAthlete(athlete))) uris.add(uri);
+    return uris;
   }
 
   function ask(request: Promise<unknown>): void {

@@ -1,12 +1,8 @@
 import type { Block, MovementLine } from '../model/entry.ts';
-import type { Amount, SetGroup } from '../model/quantity.ts';
-import type { Movement } from '../practice/movement.ts';
-import { implementOf, workOf } from '../practice/movement.ts';
 import { printNumber } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { WorkContext } from './block-work.ts';
-import { HIGHEST_USEFUL_RIR } from './exertion.ts';
-import { findCell, lacksLoad } from './expand-sets.ts';
+import { type Candidate, findCandidates, type Series } from './max-candidates.ts';
 import {
   DEFAULT_FORMULA,
   estimateOneRepMax,
@@ -14,20 +10,6 @@ import {
   type OneRepMaxFormula,
 } from './one-rep-max.ts';
 import { type Input, type Omission, type Result, toResult } from './result.ts';
-import { findBodyShare, readSetReserve } from './set-work.ts';
-
-/** What tells one series of estimates from another: never compared across. */
-export interface Series {
-  readonly key: string;
-  readonly movement: string;
-  /** Per hand where two implements are held. */
-  readonly perHand: boolean;
-}
-
-/** The key of the movement of a series, or its name in lower case where nothing defines it. */
-export function toMovementKey(seriesKey: string): string {
-  return seriesKey.split(' | ', 1)[0]!;
-}
 
 /** The estimated max of one series on one day. */
 export interface DayMax {
@@ -42,23 +24,6 @@ export interface DayMax {
   readonly heldAt: { readonly low?: number; readonly high?: number };
 }
 
-interface Candidate {
-  readonly line: MovementLine;
-  readonly setNumber: number;
-  readonly series: Series;
-  /** Kilograms moved, body share included. */
-  readonly total: number;
-  /** Kilograms of body share in it. */
-  readonly body: number;
-  readonly reps: number;
-  readonly reserve: number | undefined;
-  /** Not lifted even once, though no clock and no other movement had tired the athlete out. */
-  readonly missed: boolean;
-  /** 4: rated too far from failure to estimate from; that it was lifted still counts. */
-  readonly tier: 1 | 2 | 3 | 4;
-  readonly atLeast: boolean;
-}
-
 /**
  * The day's estimated max of each series: the highest among sets with a rep made at 0-2 reps in reserve (or failed
  * after one); else at 3-4; else the highest unrated, a lower bound. What was lifted and what failed that day goes before
@@ -71,153 +36,44 @@ export function estimateDayMaxes(
   context: WorkContext,
   place: string | undefined,
   formula: OneRepMaxFormula = DEFAULT_FORMULA,
-  gives: (line: MovementLine) => boolean = () => true,
+  gives?: (line: MovementLine) => boolean,
 ): DayMax[] {
-  const bySeries = new Map<string, Candidate[]>();
+  const bySeries = new Map<string, readonly Candidate[]>();
   for (const block of blocks) {
     if (!BLOCK_KINDS[block.kind].working) continue;
     for (const line of block.lines) {
       if (line.purpose === 'warmup') continue;
-      for (const candidate of findCandidates(block, line, athleteIndex, context, place)) {
-        const found = bySeries.get(candidate.series.key);
-        if (found) found.push(candidate);
-        else bySeries.set(candidate.series.key, [candidate]);
+      const candidates = findCandidates(block, line, athleteIndex, context, place);
+      for (const ofSeries of splitBySeries(candidates)) {
+        const { key } = ofSeries[0]!.series;
+        bySeries.set(key, bySeries.get(key)?.concat(ofSeries) ?? ofSeries);
       }
     }
   }
-  return [...bySeries.values()].flatMap((candidates) => chooseMax(candidates, formula, gives) ?? []);
+  return [...bySeries.values()].flatMap(
+    (candidates) => (gives ? chooseMax(candidates, formula, gives) : chooseOnce(candidates, formula)) ?? [],
+  );
 }
 
-function findCandidates(
-  block: Block,
-  line: MovementLine,
-  athleteIndex: number,
-  context: WorkContext,
-  place: string | undefined,
-): Candidate[] {
-  const movement = context.findMovement(line.name.text);
-  const cell = findCell(line, athleteIndex);
-  if (!cell || workOf(movement) !== 'strength') return [];
-  const lowerBound = BLOCK_KINDS[block.kind].endedByClock || block.alternating;
-  return cell.sets.flatMap((group, index): Candidate[] => {
-    const written = readReps(group.amount);
-    const turns = takesTurns(group, movement);
-    // Ten in turns are five of each side.
-    const done = written && turns ? { ...written, reps: Math.floor(written.reps / 2) } : written;
-    const load = done && !lacksLoad(line, group) ? weighForMax(group, movement, context) : undefined;
-    if (!done || !load) return [];
-    const { reserve, tier } = readReserveOf(group, done.failed, line.purpose === 'test');
-    return [
-      {
-        line,
-        setNumber: index + 1,
-        series: toSeries(line, cell.modifiers, group, movement, place),
-        ...load,
-        reps: done.reps,
-        reserve,
-        missed: done.failed && done.reps === 0 && !lowerBound,
-        tier,
-        atLeast: lowerBound || turns || done.partial || group.drops.length > 0 || reserve === undefined,
-      },
-    ];
-  });
+/** Most lines are of one series: then that is the very list. */
+function splitBySeries(candidates: readonly Candidate[]): readonly (readonly Candidate[])[] {
+  const keys = new Set(candidates.map(({ series }) => series.key));
+  if (keys.size < 2) return candidates.length > 0 ? [candidates] : [];
+  return [...keys].map((key) => candidates.filter(({ series }) => series.key === key));
 }
 
-/** Two implements are held and each rep moves one: the sides take turns, unless the reps of each are written. */
-function takesTurns({ amount, load }: SetGroup, movement: Movement | undefined): boolean {
-  const perSide = amount?.kind === 'sides' || (amount !== undefined && 'perSide' in amount && amount.perSide);
-  return !perSide && movement?.entry.repMoves === 'one' && load?.kind === 'mass' && load.implements === 2;
-}
+const chosen = new WeakMap<readonly Candidate[], Map<OneRepMaxFormula, DayMax | undefined>>();
 
-/** Reps per side of a set's first part; a failed attempt counts those made. */
-export function readReps(
-  amount: Amount | undefined,
-): { reps: number; failed: boolean; partial: boolean } | undefined {
-  switch (amount?.kind) {
-    case 'quantity':
-      return amount.quantity.measure === 'reps'
-        ? { reps: amount.quantity.value, failed: false, partial: false }
-        : undefined;
-    case 'sides': {
-      if (amount.left.measure !== 'reps') return undefined;
-      return { reps: Math.min(amount.left.value, amount.right.value), failed: false, partial: false };
-    }
-    case 'attempt':
-      return { reps: amount.made, failed: amount.made < amount.tried, partial: false };
-    case 'cluster': {
-      const first = amount.parts[0];
-      return first?.measure === 'reps'
-        ? { reps: first.value, failed: false, partial: amount.parts.length > 1 }
-        : undefined;
-    }
-    default:
-      return undefined;
-  }
-}
-
-/**
- * A failed set has none in reserve, and neither has an unrated test, which is taken as far as it goes. Of a rating too
- * far from failure to estimate from none is known.
- */
-function readReserveOf(
-  group: SetGroup,
-  failed: boolean,
-  isTest: boolean,
-): { reserve: number | undefined; tier: Candidate['tier'] } {
-  const rated = group.ratings.some(({ scale }) => scale === 'rpe' || scale === 'rir');
-  if (failed || (isTest && !rated)) return { reserve: 0, tier: 1 };
-  const reserve = readSetReserve(group.ratings);
-  if (!rated) return { reserve: undefined, tier: 3 };
-  if (reserve === undefined || reserve > HIGHEST_USEFUL_RIR) return { reserve, tier: 4 };
-  return { reserve, tier: reserve <= 2 ? 1 : 2 };
-}
-
-/** Kilograms of one rep: of one hand where two implements are held, with the body's share where it has one. */
-function weighForMax(
-  group: SetGroup,
-  movement: Movement | undefined,
-  context: WorkContext,
-): { total: number; body: number } | undefined {
-  const { load } = group;
-  const share = findBodyShare({ movement, ...(context.sex && { sex: context.sex }) });
-  const body =
-    share === undefined || context.bodyMass === undefined ? undefined : (share * context.bodyMass) / 1000;
-  if (share !== undefined && body === undefined) return undefined;
-  if (load?.kind === 'mass' && !load.other && !load.high) {
-    return { total: load.mass.grams / 1000 + (body ?? 0), body: body ?? 0 };
-  }
-  const alone = load === undefined || load.kind === 'bodyweight';
-  if (!alone || body === undefined) return undefined;
-  if (load && (load.pin !== undefined || load.band)) return undefined;
-  const added = load?.mass ? ((load.sign === '-' ? -1 : 1) * load.mass.grams) / 1000 : 0;
-  return body + added > 0 ? { total: body + added, body } : undefined;
-}
-
-/** The series a set belongs to. */
-export function toSeries(
-  line: MovementLine,
-  cellModifiers: MovementLine['modifiers'],
-  group: SetGroup,
-  movement: Movement | undefined,
-  place: string | undefined,
-): Series {
-  const name = movement?.name ?? line.name.text;
-  const { load } = group;
-  const marks = [...cellModifiers, ...line.modifiers].flatMap((modifier) => {
-    if (modifier.kind === 'setting') return [modifier.text.toLowerCase()];
-    return modifier.kind === 'tempo' ? [`tempo ${modifier.phases.join('-')}`] : [];
-  });
-  if (load?.kind === 'mass' && load.chain) marks.push(`${load.chain.grams} g of chain`);
-  if (load?.kind === 'mass' && load.band) marks.push(`${load.band} band`);
-  const perHand = load?.kind === 'mass' && load.implements === 2;
-  if (perHand) marks.push('two implements');
-  // Kilograms marked on a machine or stack mean something on that machine alone.
-  if (implementOf(movement) === 'stack') marks.push(`at ${place ?? ''}`);
-  return {
-    key: [movement?.key ?? line.name.text.toLowerCase(), ...marks.sort()].join(' | '),
-    movement: name,
-    perHand,
-  };
+/** A series that a session has one line of has the same max wherever that very line stands. */
+function chooseOnce(candidates: readonly Candidate[], formula: OneRepMaxFormula): DayMax | undefined {
+  const byFormula = chosen.get(candidates) ?? new Map<OneRepMaxFormula, DayMax | undefined>();
+  chosen.set(candidates, byFormula);
+  if (!byFormula.has(formula))
+    byFormula.set(
+      formula,
+      chooseMax(candidates, formula, () => true),
+    );
+  return byFormula.get(formula);
 }
 
 interface Estimated {

@@ -1,5 +1,5 @@
-import { type Series, toMovementKey } from './day-max.ts';
 import { findLatest } from './latest.ts';
+import { type Series, toMovementKey } from './max-candidates.ts';
 import { findMaxesOf, toPlainKey, type ValidMax } from './max-history.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
 import { nameMovement } from './series-sets.ts';

@@ -1,8 +1,8 @@
 import type { Load } from '../model/quantity.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
 import { type BlockWork, isWorking, type SetWork } from './block-work.ts';
-import { type Series, toSeries } from './day-max.ts';
 import { findCell } from './expand-sets.ts';
+import { type Series, toSeries } from './max-candidates.ts';
 import type { SessionWork } from './session-work.ts';
 import { findBodyShare } from './set-work.ts';
 

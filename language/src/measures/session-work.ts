@@ -73,7 +73,8 @@ export class SessionWorks {
     return this.remember(record, `${record.index} ${key}`, () =>
       record.entry.blocks.flatMap((block) => {
         const lines = block.lines.filter(isOfIt);
-        return lines.length > 0 ? [{ ...block, lines }] : [];
+        if (lines.length === 0) return [];
+        return [lines.length === block.lines.length ? block : { ...block, lines }];
       }),
     );
   }
@@ -119,9 +120,7 @@ export class SessionWorks {
     const bodyMass = findLatest(weighIns, record.day);
     const byId = this.cache.get(entry) ?? new Map<number | string, Cached>();
     this.cache.set(entry, byId);
-    const found = byId.get(id);
-    const isOfBody = found?.work.context.bodyMass === bodyMass?.grams && found?.work.context.sex === sex;
-    const known = isOfBody ? found : undefined;
+    const known = onlyOfBody(byId.get(id), bodyMass, sex);
     const { movementsVersion } = practice;
     if (known?.movementsVersion === movementsVersion) return moveWork(known, record, bodyMass);
     const blocks = select();
@@ -132,10 +131,22 @@ export class SessionWorks {
       known.movementsVersion = movementsVersion;
       return moveWork(known, record, bodyMass);
     }
-    const before = known ? listUnchanged(known, blocks, movements) : [];
-    const work = computeSessionWork(practice, record, blocks, bodyMass, sex, before);
+    const before = known ?? this.findEarlier(entry, id, bodyMass, sex);
+    const unchanged = before ? listUnchanged(before, blocks, movements) : [];
+    const work = computeSessionWork(practice, record, blocks, bodyMass, sex, unchanged);
     byId.set(id, { movementsVersion, lines, movements, work });
     return work;
+  }
+
+  /** What was summed of a session before the edit that made it this one. */
+  private findEarlier(
+    entry: SessionEntry,
+    id: number | string,
+    bodyMass: BodyMass | undefined,
+    sex: WorkContext['sex'],
+  ): Cached | undefined {
+    const earlier = this.practice.earlierOf(entry);
+    return onlyOfBody(earlier && this.cache.get(earlier)?.get(id), bodyMass, sex);
   }
 
   private basisOf(athlete: string): Basis {
@@ -160,19 +171,35 @@ function moveWork(
   return known.work;
 }
 
-/** By their place, the sums of those blocks whose movements are all defined as they were. */
+function onlyOfBody(
+  cached: Cached | undefined,
+  bodyMass: BodyMass | undefined,
+  sex: WorkContext['sex'],
+): Cached | undefined {
+  const context = cached?.work.context;
+  return context?.bodyMass === bodyMass?.grams && context?.sex === sex ? cached : undefined;
+}
+
+/** By their place, the sums of those blocks that were summed before and whose movements are all defined as they were. */
 function listUnchanged(
-  known: Cached,
+  before: Cached,
   blocks: readonly Block[],
   movements: readonly (ExerciseEntry | undefined)[],
 ): (BlockWork | undefined)[] {
+  const summed = new Map<Block, { readonly sums: BlockWork; readonly movements: Cached['movements'] }>();
   let from = 0;
-  return blocks.map((block, index) => {
-    const before = known.work.blocks[index];
-    const to = from + block.lines.length;
-    const isSame = isSameList(known.movements.slice(from, to), movements.slice(from, to));
+  for (const sums of before.work.blocks) {
+    const to = from + sums.block.lines.length;
+    summed.set(sums.block, { sums, movements: before.movements.slice(from, to) });
     from = to;
-    return before?.block === block && isSame ? before : undefined;
+  }
+  from = 0;
+  return blocks.map((block) => {
+    const to = from + block.lines.length;
+    const known = summed.get(block);
+    const isSame = known && isSameList(known.movements, movements.slice(from, to));
+    from = to;
+    return isSame ? known.sums : undefined;
   });
 }
 

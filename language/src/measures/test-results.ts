@@ -2,8 +2,8 @@
 import type { Measure, SetGroup } from '../model/quantity.ts';
 import { implementOf, type Movement } from '../practice/movement.ts';
 import { printNumber } from '../units/number.ts';
-import { toSeries } from './day-max.ts';
 import { findCell } from './expand-sets.ts';
+import { toSeries } from './max-candidates.ts';
 import { type Input, type Result, toResult, type Unit } from './result.ts';
 import { nameMovement } from './series-sets.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';

@@ -1,6 +1,7 @@
 /** Loads made from a max: `75%` and `rpe 8`. */
-import { readReps } from '../measures/day-max.ts';
+
 import { toRir } from '../measures/exertion.ts';
+import { readReps } from '../measures/max-candidates.ts';
 import { findLoadForReps, ONE_REP_MAX_FORMULA_IDS, type OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import type { Input, Result } from '../measures/result.ts';
 import { findBodyShare } from '../measures/set-work.ts';

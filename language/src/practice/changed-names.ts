@@ -1,3 +1,4 @@
+import { isAlike } from '../model/alike.ts';
 import type { Block, MovementLine, SessionEntry } from '../model/entry.ts';
 import { countSameEnds } from '../text/same-ends.ts';
 
@@ -13,11 +14,6 @@ export function findChangedNames(before: SessionEntry, after: SessionEntry): Rea
       ? gone.flatMap((block, index) => listChanged(block, come[index]!))
       : [...gone, ...come].flatMap(({ lines }) => lines.map(nameOf));
   return new Set(names);
-}
-
-/** Reading gives all of an entry's facts in one order, so that the same facts print the same. */
-function isAlike(before: unknown, after: unknown): boolean {
-  return before === after || JSON.stringify(before) === JSON.stringify(after);
 }
 
 /** What other sessions may rest on beside the blocks. */

@@ -1,4 +1,4 @@
-import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
+import type { Entry, FileModel, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import type { EntryReader } from '../reading/read-entry.ts';
 import { type ReadFile, readFile } from '../reading/read-file.ts';
 import type { LineEdit } from '../text/line-edit.ts';
@@ -235,6 +235,11 @@ export class Practice {
       const athlete = this.resolveAthlete(record.athlete);
       return athlete === record.athlete ? record : this.sessions.adoptOne(athlete, record);
     });
+  }
+
+  /** A session as it was before it was edited last, where nothing else was: what both say need not be worked out again. */
+  earlierOf(entry: SessionEntry): SessionEntry | undefined {
+    return this.sessions.earlierOf(entry);
   }
 
   private whose(athlete: string): Whose {

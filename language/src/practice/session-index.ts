@@ -1,5 +1,5 @@
 import { toDayNumber } from '../calendar/iso-date.ts';
-import type { Entry, PlacedEntry } from '../model/entry.ts';
+import type { Entry, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import { foldName } from '../text/names.ts';
 import type { SessionRecord } from './athlete.ts';
 import { ChangeLog, type Movements } from './change-log.ts';
@@ -38,6 +38,7 @@ export class SessionIndex {
   private readonly lists = new Map<string, SessionList>();
   private readonly logs = new Map<string, ChangeLog>();
   private readonly byEntry = new WeakMap<Entry, readonly SessionRecord[]>();
+  private readonly earlier = new WeakMap<SessionEntry, SessionEntry>();
   private readonly adopted = new WeakMap<SessionRecord, SessionRecord>();
   private readonly adoptedLists = new WeakMap<
     readonly SessionRecord[],
@@ -78,6 +79,11 @@ export class SessionIndex {
     return known?.[0]?.uri === uri && known[0].line === placed.line ? known : toRecords(uri, placed);
   }
 
+  /** A session as it was before the last edit of it alone. */
+  earlierOf(entry: SessionEntry): SessionEntry | undefined {
+    return this.earlier.get(entry);
+  }
+
   /** The same session as one of the athlete to whom those belong that name nobody; always the same object. */
   adoptOne(athlete: string, record: SessionRecord): SessionRecord {
     const known = this.adopted.get(record);
@@ -103,7 +109,10 @@ export class SessionIndex {
    */
   change(uri: string, changes: EntryChanges, edition: number, { keyOf }: Naming): Set<string> {
     const { removed, added, moved } = changes;
-    const movements = findMovements(changes, keyOf);
+    const edited = findEdited(changes);
+    const names = edited && findChangedNames(edited.before, edited.after);
+    const movements = names && new Set([...names].map(keyOf));
+    if (edited) this.noteEarlier(edited);
     const gone = new Map<string, SessionRecord[]>();
     const come = new Map<string, SessionRecord[]>();
     for (const { entry } of [...removed, ...moved]) {
@@ -127,6 +136,12 @@ export class SessionIndex {
       log.note(edition, day, movements);
     }
     return touched;
+  }
+
+  /** One step back alone, or a session would hold all that it ever was. */
+  private noteEarlier({ before, after }: Edited): void {
+    this.earlier.delete(before);
+    this.earlier.set(after, before);
   }
 
   private adopt(athlete: string, records: readonly SessionRecord[]): readonly SessionRecord[] {
@@ -189,13 +204,16 @@ function toRecords(uri: string, { entry, line }: PlacedEntry): SessionRecord[] {
   }));
 }
 
-/** Of which movements alone an edit says something else; undefined where more than one session is another. */
-function findMovements({ removed, added, moved }: EntryChanges, keyOf: Naming['keyOf']): Movements {
+interface Edited {
+  readonly before: SessionEntry;
+  readonly after: SessionEntry;
+}
+
+/** The session that an edit says something else of, where that is all that it does. */
+function findEdited({ removed, added, moved }: EntryChanges): Edited | undefined {
   const [before, after] = [removed[0]?.entry, added[0]?.entry];
   if (removed.length !== 1 || added.length !== 1 || moved.length > 0) return undefined;
-  if (before?.kind !== 'session' || after?.kind !== 'session') return undefined;
-  const names = findChangedNames(before, after);
-  return names && new Set([...names].map(keyOf));
+  return before?.kind === 'session' && after?.kind === 'session' ? { before, after } : undefined;
 }
 
 function findFirstDay(records: readonly SessionRecord[] = NONE): number {

@@ -7,6 +7,7 @@ import type { MassUnit } from '../units/mass.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
 import { FileText } from './file-text.ts';
 import { type Chunk, findChunks } from './find-chunks.ts';
+import { keepSame } from './keep-same.ts';
 import type { EntryReader } from './read-entry.ts';
 
 /** A file's model and the text of its lines, which lets the next reading keep every entry that did not change. */
@@ -94,9 +95,11 @@ function readAgain(
     return undefined;
   const known = indexEntries(before, replaced);
   const behind = entries.slice(rest);
+  const read = chunks.map((chunk) => readChunk(reader, lines, chunk, units, known));
+  const isOne = replaced.length === 1 && read.length === 1;
   const current = [
     ...entries.slice(0, first),
-    ...chunks.map((chunk) => readChunk(reader, lines, chunk, units, known)),
+    ...(isOne ? [{ ...read[0]!, entry: keepSame(replaced[0]!.entry, read[0]!.entry) }] : read),
     ...(shift === 0 ? behind : behind.map(({ line, entry }) => ({ line: line + shift, entry }))),
   ];
   return { entries: current, ...(units && { units }) };

@@ -1,5 +1,6 @@
 import { describeLine, findLastLine } from '../measures/compare-lines.ts';
-import { type DayMax, toMovementKey } from '../measures/day-max.ts';
+import type { DayMax } from '../measures/day-max.ts';
+import { toMovementKey } from '../measures/max-candidates.ts';
 import { findRecordsIn, findRecordsOf } from '../measures/records.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import type { SessionRecord } from '../practice/athlete.ts';

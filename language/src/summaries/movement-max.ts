@@ -1,13 +1,13 @@
 /** The max of a movement that is valid on a day, in a hover's words: what it is, and the loads that go with it. */
 
 import { fromDayNumber } from '../calendar/iso-date.ts';
-import type { Series } from '../measures/day-max.ts';
 import {
   computeReynoldsShare,
   estimateByReynolds,
   findReynoldsLift,
   listLoadsForReps,
 } from '../measures/loads-for-reps.ts';
+import type { Series } from '../measures/max-candidates.ts';
 import type { MaxKind, ValidMax } from '../measures/max-history.ts';
 import { findMaxOn } from '../measures/maxes.ts';
 import { findBests, type SeriesBests } from '../measures/records.ts';

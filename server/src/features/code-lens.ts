@@ -1,7 +1,7 @@
 import { describeLens, listLensPlaces } from '@plimsoll/language/summaries/file-lenses';
 import type { Lens, LensPlace } from '@plimsoll/language/summaries/lens';
-import type { CodeLens, Command, Range } from 'vscode-languageserver';
-import type { ExplainParams } from '../messages.ts';
+import type { CodeLens, Command } from 'vscode-languageserver';
+import type { ExplainParams, LensId } from '../messages.ts';
 import type { Settings } from '../settings.ts';
 import { type FeatureContext, toLensOptions } from './context.ts';
 import { provideRevisionLenses } from './revision.ts';
@@ -12,9 +12,6 @@ const SHOWN: Readonly<Record<Settings['lenses'], readonly Lens['kind'][]>> = {
   sessions: ['session', 'plan'],
   none: [],
 };
-
-/** Which lens it is, beside its line. Short, for a file has hundreds of them and each keystroke sends all. */
-type LensData = readonly [file: number, kind: Lens['kind'], nth: number];
 
 /** Files by the numbers that stand for them in lenses. */
 const numbered: string[] = [];
@@ -38,16 +35,16 @@ export function provideCodeLenses(context: FeatureContext, uri: string): CodeLen
     .map(({ kind, line, nth, text }): CodeLens => {
       const start = { line, character: 0 };
       const range = { start, end: start };
-      if (text !== undefined) return { range, command: toCommand(context, uri, range, kind, text) };
-      return { range, data: [file, kind, nth] satisfies LensData };
+      const id: LensId = [file, line, kind, nth];
+      return text === undefined ? { range, data: id } : { range, command: toCommand(id, text) };
     });
   // First, for a narrow window cuts off what stands behind.
   return [...provideRevisionLenses(context, uri), ...lenses];
 }
 
-/** The file that a lens stands in; undefined for one that needs nothing more. */
-export function findLensFile({ data }: CodeLens): string | undefined {
-  return numbered[(data as LensData | undefined)?.[0] ?? -1];
+/** The file that a lens stands in; undefined for one of another server. */
+export function findLensFile([file]: LensId): string | undefined {
+  return numbered[file];
 }
 
 /**
@@ -55,23 +52,19 @@ export function findLensFile({ data }: CodeLens): string | undefined {
  * nothing, for the editor takes a lens without words for a mistake; it asks again after each change.
  */
 export function resolveCodeLens(context: FeatureContext, lens: CodeLens): CodeLens {
-  const uri = findLensFile(lens);
+  const id = lens.data as LensId | undefined;
+  const uri = id && findLensFile(id);
   if (uri === undefined) return lens;
-  const { range } = lens;
-  context.sight.note(uri, range.start.line);
-  const [, kind, nth] = lens.data as LensData;
-  const place: LensPlace = { kind, line: range.start.line, nth };
+  const place = toPlace(id!);
+  context.sight.note(uri, place.line);
   const title = describeLens(context.works, uri, place, toLensOptions(context))?.text ?? '';
-  return { range, command: toCommand(context, uri, range, kind, title) };
+  return { range: lens.range, command: toCommand(id!, title) };
 }
 
-function toCommand(
-  { workspace }: FeatureContext,
-  uri: string,
-  range: Range,
-  id: Lens['kind'],
-  title: string,
-): Command {
-  const params: ExplainParams = { uri: workspace.toClientUri(uri), range, id };
-  return { title, command: 'plimsoll.explain', arguments: [params] };
+export function toPlace([, line, kind, nth]: LensId): LensPlace {
+  return { kind: kind as LensPlace['kind'], line, nth };
+}
+
+function toCommand(lens: LensId, title: string): Command {
+  return { title, command: 'plimsoll.explain', arguments: [{ lens } satisfies ExplainParams] };
 }

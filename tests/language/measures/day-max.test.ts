@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createPractice } from '../../../language/src/create-practice.ts';
-import { type DayMax, readReps } from '../../../language/src/measures/day-max.ts';
+import type { DayMax } from '../../../language/src/measures/day-max.ts';
+import { readReps } from '../../../language/src/measures/max-candidates.ts';
 import { SessionWorks } from '../../../language/src/measures/session-work.ts';
 import { printMax } from '../../../language/src/summaries/line-lens.ts';
 

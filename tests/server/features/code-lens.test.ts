@@ -1,4 +1,4 @@
-import { provideCodeLenses, resolveCodeLens } from '@plimsoll/server/features/code-lens';
+import { findLensFile, provideCodeLenses, resolveCodeLens } from '@plimsoll/server/features/code-lens';
 import type { FeatureContext } from '@plimsoll/server/features/context';
 import { provideExplanation } from '@plimsoll/server/features/explain';
 import type { ExplainParams } from '@plimsoll/server/messages';
@@ -24,7 +24,7 @@ test('each lens carries what its explanation is asked with', () => {
   for (const { command } of lenses) {
     expect(command!.command).toBe('plimsoll.explain');
     const [params] = command!.arguments as [ExplainParams];
-    expect(provideExplanation(context, 'a.plim', params)).toMatch(/^\*\*.+\*\*\n\n- Formula: /);
+    expect(provideExplanation(context, 'a.plim', params).markdown).toMatch(/^\*\*.+\*\*\n\n- Formula: /);
   }
 });
 
@@ -38,9 +38,23 @@ test('until all files are read, what needs history shows as loading', () => {
 
 test('a lens that is no longer there has no explanation', () => {
   const context = createContext({ 'a.plim': text });
-  const start = { line: 2, character: 0 };
-  const params = { uri: 'a.plim', range: { start, end: start }, id: 'line' };
-  expect(provideExplanation(context, 'a.plim', params)).toBeUndefined();
+  const params: ExplainParams = { lens: [0, 2, 'line', 0] };
+  expect(provideExplanation(context, 'a.plim', params)).toEqual({ uri: 'a.plim', line: 2, markdown: null });
+});
+
+test('of two maxes of a line each has its own explanation', () => {
+  const line = '    Dumbbell Bench Press: 8 @ 2x20 kg rpe 8, 8 @ 30 kg rpe 8\n';
+  const context = createContext({ 'a.plim': text.replace(/ {4}.*\n/, line) });
+  const [one, other] = listShown(context).slice(2);
+  const explanations = [one, other].map((lens) => {
+    const [params] = lens!.command!.arguments as [ExplainParams];
+    return provideExplanation(context, 'a.plim', params).markdown;
+  });
+  expect(explanations).toEqual([expect.stringContaining('20 kg'), expect.stringContaining('30 kg')]);
+});
+
+test('a lens of another server is not known', () => {
+  expect(findLensFile([1_000_000, 2, 'line', 0])).toBeUndefined();
 });
 
 test('a lens gets its words when they are asked for, and none once the text has no such lens', () => {

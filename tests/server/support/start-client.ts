@@ -1,6 +1,6 @@
 import { PassThrough } from 'node:stream';
 import type { IsoDate } from '@plimsoll/language/calendar/iso-date';
-import { WEEKS_CHANGED } from '@plimsoll/server/messages';
+import { type Explanation, type LensId, WEEKS_CHANGED } from '@plimsoll/server/messages';
 import { startServer } from '@plimsoll/server/start-server';
 import type { Clock } from '@plimsoll/server/today';
 import {
@@ -200,18 +200,17 @@ export class TestClient {
       ),
     );
     return resolved.map(
-      ({ range, command }) => `${range.start.line + 1} ${command!.arguments![0].id} ${command!.title}`,
+      ({ range, command }) => `${range.start.line + 1} ${command!.arguments![0].lens?.[2]} ${command!.title}`,
     );
   }
 
   /** What a click on the lens over that line (from 1) of that kind shows. */
-  explain(path: string, line: number, id: string): Promise<string | null> {
-    const start = { line: line - 1, character: 0 };
-    return this.request('plimsoll/explain', {
-      uri: FOLDER + path,
-      range: { start, end: start },
-      id,
-    });
+  async explain(path: string, line: number, kind: string): Promise<string | null> {
+    const lenses = (await this.#connection.sendRequest(CodeLensRequest.type, this.#document(path))) ?? [];
+    // Any lens of the file tells the number that stands for it.
+    const [file] = (lenses[0]!.data ?? lenses[0]!.command!.arguments![0].lens) as LensId;
+    const lens: LensId = [file, line - 1, kind, 0];
+    return (await this.request<Explanation>('plimsoll/explain', { lens })).markdown;
   }
 
   async hints(path: string): Promise<string[]> {
