@@ -1,11 +1,9 @@
 import type { Practice, PracticeChange } from '@plimsoll/language/practice/practice';
-import type { LineEdit } from '@plimsoll/language/text/line-edit';
 import type { TextDocumentContentChangeEvent, TextDocumentItem } from 'vscode-languageserver';
-import { TextDocument } from 'vscode-languageserver-textdocument';
 import { URI } from 'vscode-uri';
 import type { FileStore } from './file-store.ts';
 import { letRequestsThrough, SLICE_IN_MS } from './let-through.ts';
-import { findLineEdit } from './line-edit.ts';
+import { OpenDocument } from './open-document.ts';
 
 /** While the editor asks, files are read in pauses of this length alone: what is in sight comes first. */
 const PATIENCE_IN_MS = 25;
@@ -36,7 +34,9 @@ export class Workspace {
 
   readonly #store: FileStore;
   readonly #listener: WorkspaceListener;
-  readonly #documents = new Map<string, TextDocument>();
+  readonly #documents = new Map<string, OpenDocument>();
+  /** Open documents whose facts are those of an older text, since one could not be taken in. */
+  readonly #behind = new Set<string>();
   readonly #complaints = new Map<string, string>();
   readonly #schemes = new Set(['file', 'untitled']);
   readonly #waiting = new Set<string>();
@@ -74,11 +74,11 @@ export class Workspace {
     this.#askedAt = performance.now();
   }
 
-  open({ uri, languageId, version, text }: TextDocumentItem): void {
+  open({ uri, version, text }: Omit<TextDocumentItem, 'languageId'>): void {
     const key = normalise(uri);
     // A file's older version beside it (`git:` in a comparison) would count everything twice.
     if (!this.#schemes.has(URI.parse(uri).scheme)) return;
-    this.#documents.set(key, TextDocument.create(uri, languageId, version, text));
+    this.#documents.set(key, new OpenDocument(uri, version, text));
     this.#setText(key, text);
     this.noteRequest();
   }
@@ -87,11 +87,9 @@ export class Workspace {
     const key = normalise(uri);
     const document = this.#documents.get(key);
     if (!document) return;
-    const { lineCount } = document;
-    // After a text that could not be taken in, the facts are of an older one.
-    const isKnown = this.practice.file(key)?.text === document.getText();
-    TextDocument.update(document, changes, version);
-    this.#setText(key, document.getText(), isKnown ? findLineEdit(lineCount, document, changes) : undefined);
+    const edit = document.update(changes, version);
+    if (!edit || this.#behind.has(key)) this.#setText(key, document.text);
+    else this.#takeIn(key, () => this.practice.editFile(key, edit));
   }
 
   /** From now on the file counts as it is in the store: what was not saved is gone. */
@@ -117,7 +115,7 @@ export class Workspace {
 
   /** The text of an open document, line ends included. */
   textOf(uri: string): string | undefined {
-    return this.#documents.get(normalise(uri))?.getText();
+    return this.#documents.get(normalise(uri))?.text;
   }
 
   /** The spelling of a URI under which the editor knows the file. */
@@ -134,10 +132,17 @@ export class Workspace {
     return this.#documents.has(uri) ? undefined : this.#complaints.get(uri);
   }
 
-  #setText(uri: string, text: string, edit?: LineEdit): void {
+  #setText(uri: string, text: string): void {
+    this.#takeIn(uri, () => this.practice.setFile(uri, text));
+  }
+
+  #takeIn(uri: string, take: () => PracticeChange): void {
     try {
-      this.#listener.fileChanged(uri, this.practice.setFile(uri, text, edit));
+      const change = take();
+      this.#behind.delete(uri);
+      this.#listener.fileChanged(uri, change);
     } catch (error) {
+      this.#behind.add(uri);
       this.#listener.failed(uri, error);
     }
   }

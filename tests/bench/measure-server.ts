@@ -85,8 +85,9 @@ export async function measureKeystrokes(
   for (const { offset, line, removed, typed } of listKeystrokes(client.text(path), count, random)) {
     if (typed !== '') before = new Map([[line, String(await client.lenses(path, line))]]);
     await wait(random.integer(...PACE_IN_MS));
+    const send = client.prepareEdit(path, offset, removed, typed);
     const start = performance.now();
-    await client.edit(path, offset, removed, typed);
+    await send();
     const lenses = String(await client.lenses(path, line));
     times.push(performance.now() - start);
     if (lenses === before.get(line)) throw new Error(`${path}:${line + 1}: the lenses are not fresh`);
@@ -155,8 +156,9 @@ async function measureDefinitionEdits(
   let before = String(await client.lenses(path, line));
   for (let edit = 1; edit <= Math.max(3, count / 4); edit++) {
     await wait(random.integer(...EDIT_PACE_IN_MS));
+    const send = client.prepareEdit(practice.movements, offset, 1, String(edit % 10));
     const start = performance.now();
-    await client.edit(practice.movements, offset, 1, String(edit % 10));
+    await send();
     const lenses = String(await client.lenses(path, line));
     times.push(performance.now() - start);
     if (lenses === before) throw new Error('The lenses are those of the old definition');
@@ -176,9 +178,9 @@ export async function measureCompletions(
   const times: number[] = [];
   for (let asked = 0; asked < count; asked++) {
     const from = random.integer(0, text.length - 200);
-    const offset = from + /[ \n]/.exec(text.slice(from))!.index;
+    const position = positionAt(text, from + text.slice(from).search(/[ \n]/));
     const start = performance.now();
-    await client.countCompletions(path, offset);
+    await client.countCompletions(path, position);
     times.push(performance.now() - start);
   }
   return times;

@@ -10,6 +10,7 @@ import {
   ConfigurationRequest,
   createProtocolConnection,
   DidChangeTextDocumentNotification,
+  type DidChangeTextDocumentParams,
   DidOpenTextDocumentNotification,
   InitializedNotification,
   InitializeRequest,
@@ -118,16 +119,20 @@ export class ServerClient {
     });
   }
 
-  /** Replaces a stretch of the text, as one incremental change. */
-  async edit(path: string, offset: number, length: number, newText: string): Promise<void> {
+  /**
+   * Replaces a stretch of the text, as one incremental change. An editor knows the place before the key comes up: it is
+   * worked out here, and the change is sent by what is given back.
+   */
+  prepareEdit(path: string, offset: number, length: number, newText: string): () => Promise<void> {
     const document = this.#documents.get(path)!;
     const { text } = document;
     const range = { start: positionAt(text, offset), end: positionAt(text, offset + length) };
     document.text = text.slice(0, offset) + newText + text.slice(offset + length);
-    await this.#connection.sendNotification(DidChangeTextDocumentNotification.type, {
+    const params: DidChangeTextDocumentParams = {
       textDocument: { uri: toUri(path), version: ++document.version },
       contentChanges: [{ range, text: newText }],
-    });
+    };
+    return () => this.#connection.sendNotification(DidChangeTextDocumentNotification.type, params);
   }
 
   /** Scrolls so that a line is in the middle; the server is told what is in sight. */
@@ -157,9 +162,8 @@ export class ServerClient {
     return lens.command ? lens : this.#connection.sendRequest(CodeLensResolveRequest.type, lens);
   }
 
-  /** How many completions are offered at an offset. */
-  async countCompletions(path: string, offset: number): Promise<number> {
-    const position = positionAt(this.text(path), offset);
+  /** How many completions are offered at a place. */
+  async countCompletions(path: string, position: Position): Promise<number> {
     const answer = await this.#connection.sendRequest(CompletionRequest.type, {
       textDocument: { uri: toUri(path) },
       position,

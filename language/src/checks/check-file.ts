@@ -36,31 +36,54 @@ export function checkFile(
   uri: string,
   { today, works = findWorks(practice) }: CheckOptions,
 ): readonly FileProblem[] {
-  const file = practice.file(uri);
-  if (!file) return [];
-  const found = file.model.entries.flatMap((placed) =>
-    place(placed.line, checkPlaced(practice, uri, placed, { today, works })),
-  );
-  return arrange(file, [
-    ...found,
-    ...checkOrder(practice, file.model),
-    ...checkRareNames(practice, file.model),
-  ]);
+  const ready = prepared.get(works);
+  if (ready?.uri === uri && ready.edition === practice.edition && ready.today === today) return ready.found;
+  const steps = look(practice, uri, { today, works });
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
-/**
- * Looks at a file's entries one by one, for whoever has other things to do between them: what was found is remembered, so
- * that {@link checkFile} has little left to do.
- */
+interface Prepared {
+  readonly uri: string;
+  readonly edition: number;
+  readonly today: IsoDate;
+  readonly found: readonly FileProblem[];
+}
+
+/** What was prepared last. */
+const prepared = new WeakMap<SessionWorks, Prepared>();
+
+/** The same step by step, for whoever has other things to do meanwhile: then {@link checkFile} has nothing left to do. */
 export function* prepareCheck(
   practice: Practice,
   uri: string,
   { today, works = findWorks(practice) }: CheckOptions,
 ): Iterable<undefined> {
-  for (const placed of practice.file(uri)?.model.entries ?? []) {
-    checkPlaced(practice, uri, placed, { today, works });
+  const { edition } = practice;
+  const found = yield* look(practice, uri, { today, works });
+  // What was found before an edit need not be so behind it.
+  if (practice.edition === edition) prepared.set(works, { uri, edition, today, found });
+}
+
+function* look(
+  practice: Practice,
+  uri: string,
+  options: Required<CheckOptions>,
+): Generator<undefined, readonly FileProblem[]> {
+  const file = practice.file(uri);
+  if (!file) return [];
+  const found: FileProblem[] = [];
+  for (const placed of file.model.entries) {
+    found.push(...place(placed.line, checkPlaced(practice, uri, placed, options)));
     yield;
   }
+  found.push(...checkOrder(practice, file.model));
+  yield;
+  found.push(...checkRareNames(practice, file.model));
+  yield;
+  return arrange(file, found);
 }
 
 function checkPlaced(

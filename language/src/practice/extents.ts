@@ -1,10 +1,21 @@
-import type { Block, PlacedEntry, PlanDay } from '../model/entry.ts';
+import type { Block, FileModel, PlacedEntry, PlanDay } from '../model/entry.ts';
 import { findComment, skipSpace } from '../syntax/scanned-token.ts';
+import { countBefore } from '../text/count-before.ts';
 
 /** Lines of a file, both included, counted from its first. */
 export interface Extent {
   readonly first: number;
   readonly last: number;
+}
+
+/** The entries of a file that reach into some lines of it, in order. */
+export function listReaching(model: FileModel | undefined, { first, last }: Extent): readonly PlacedEntry[] {
+  const entries = model?.entries ?? [];
+  const from = countBefore(entries, ({ line, entry }) => line + entry.lineCount <= first);
+  return entries.slice(
+    from,
+    countBefore(entries, ({ line }) => line <= last),
+  );
 }
 
 /** An entry's lines without those that trail it: blank ones, and comments at the margin, which belong to the next entry. */

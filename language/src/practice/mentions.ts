@@ -1,6 +1,7 @@
 import type { Block, Entry, FileModel, MovementLine, PlacedEntry } from '../model/entry.ts';
 import type { Load, Modifier, SetGroup } from '../model/quantity.ts';
 import type { Written } from '../model/source.ts';
+import { countBefore } from '../text/count-before.ts';
 import { foldName } from '../text/names.ts';
 import type { Practice } from './practice.ts';
 
@@ -42,14 +43,7 @@ export function listKeysNamed(
 
 /** The entry that a line of a file belongs to. */
 export function findEntry({ entries }: FileModel, line: number): PlacedEntry | undefined {
-  let [low, high] = [0, entries.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const { line: first, entry } = entries[middle]!;
-    if (first + entry.lineCount <= line) low = middle + 1;
-    else high = middle;
-  }
-  const placed = entries[low];
+  const placed = entries[countBefore(entries, (before) => before.line + before.entry.lineCount <= line)];
   return placed && line >= placed.line ? placed : undefined;
 }
 

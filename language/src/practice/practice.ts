@@ -1,6 +1,6 @@
 import type { Entry, FileModel, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import type { EntryReader } from '../reading/read-entry.ts';
-import { type ReadFile, readFile } from '../reading/read-file.ts';
+import { type ReadFile, readEdited, readFile } from '../reading/read-file.ts';
 import type { LineEdit } from '../text/line-edit.ts';
 import { foldName } from '../text/names.ts';
 import type { Athlete, Place, Plan, SessionRecord } from './athlete.ts';
@@ -73,13 +73,20 @@ export class Practice {
     this.library = library;
   }
 
-  /**
-   * Reads a file anew; entries whose text did not change keep their model. `edit` is for whoever knows which lines are
-   * others since the file was last set: then the rest of its text is not looked at.
-   */
-  setFile(uri: string, text: string, edit?: LineEdit): PracticeChange {
+  /** Reads a file anew; entries whose text did not change keep their model. */
+  setFile(uri: string, text: string): PracticeChange {
     const before = this.files.get(uri);
-    const after = readFile(this.reader, uri, text, before, edit);
+    return this.take(uri, before, readFile(this.reader, uri, text, before));
+  }
+
+  /** The same for whoever knows which lines of a file are others by now: the rest of its text is not looked at. */
+  editFile(uri: string, edit: LineEdit): PracticeChange {
+    const before = this.files.get(uri);
+    if (!before) throw new Error(`There is no ${uri} to edit`);
+    return this.take(uri, before, readEdited(this.reader, before, edit));
+  }
+
+  private take(uri: string, before: ReadFile | undefined, after: ReadFile): PracticeChange {
     this.files.set(uri, after);
     return this.replace(uri, before?.model, after.model);
   }

@@ -1,24 +1,36 @@
 import { splitTexts } from '../text/lines.ts';
 
+/** A text, or its lines, or both. */
+export type KnownText =
+  | { readonly text: string; readonly lines?: readonly string[] }
+  | { readonly text?: undefined; readonly lines: readonly string[] };
+
 /**
- * A file's text, cut into lines when somebody asks for them. Of most files nobody does after they were read, and the
- * lines of a file take more memory than its text: they are kept only as long as memory allows.
+ * A file's text and its lines, each made from the other when somebody asks for it. Of most files nobody asks for lines
+ * after they were read, and those take more memory than a text: they are kept only as long as memory allows. Of a file
+ * that is edited line by line nobody asks for the text.
  */
 export class FileText {
-  readonly text: string;
-  private known: WeakRef<readonly string[]> | undefined;
+  private knownText: string | undefined;
+  private readonly ownLines: readonly string[] | undefined;
+  private knownLines: WeakRef<readonly string[]> | undefined;
 
-  /** `lines` are those of the text, where they will soon be asked for. */
-  constructor(text: string, lines?: readonly string[]) {
-    this.text = text;
-    if (lines) this.known = new WeakRef(lines);
+  constructor({ text, lines }: KnownText) {
+    this.knownText = text;
+    if (text === undefined) this.ownLines = lines;
+    else if (lines) this.knownLines = new WeakRef(lines);
+  }
+
+  get text(): string {
+    this.knownText ??= this.ownLines!.join('\n');
+    return this.knownText;
   }
 
   get lines(): readonly string[] {
-    const known = this.known?.deref();
+    const known = this.ownLines ?? this.knownLines?.deref();
     if (known) return known;
     const lines = splitTexts(this.text);
-    this.known = new WeakRef(lines);
+    this.knownLines = new WeakRef(lines);
     return lines;
   }
 }

@@ -5,7 +5,7 @@ import { splitTexts } from '../text/lines.ts';
 import { countSameEnds, type SameEnds } from '../text/same-ends.ts';
 import type { MassUnit } from '../units/mass.ts';
 import { UNIT_WORDS } from '../vocabulary/unit-words.ts';
-import { FileText } from './file-text.ts';
+import { FileText, type KnownText } from './file-text.ts';
 import { type Chunk, findChunks } from './find-chunks.ts';
 import { keepSame } from './keep-same.ts';
 import type { EntryReader } from './read-entry.ts';
@@ -13,6 +13,7 @@ import type { EntryReader } from './read-entry.ts';
 /** A file's model and the text of its lines, which lets the next reading keep every entry that did not change. */
 export interface ReadFile {
   readonly model: FileModel;
+  /** Its line ends may be others than those of the file. */
   readonly text: string;
   readonly lines: readonly string[];
 }
@@ -20,23 +21,24 @@ export interface ReadFile {
 /**
  * Reads a whole file. Entries are read one by one; with `previous` (an earlier reading of the same file) an entry
  * whose text is the same keeps its very model, wherever in the file it now stands, and what stands above and below all
- * changes is not even looked at. With `edit`, which makes this text of that of `previous`, no other lines are either.
+ * changes is not even looked at.
  */
-export function readFile(
-  reader: EntryReader,
-  uri: string,
-  text: string,
-  previous?: ReadFile,
-  edit?: LineEdit,
-): ReadFile {
-  const before = previous?.lines ?? [];
-  const lines = edit ? replaceLines(before, edit) : splitTexts(text);
-  const same = edit
-    ? { front: edit.first, back: before.length - edit.first - edit.removed }
-    : countSameEnds(before, lines);
-  const read = (previous && readAgain(reader, lines, previous, same)) ?? readAnew(reader, lines, previous);
+export function readFile(reader: EntryReader, uri: string, text: string, previous?: ReadFile): ReadFile {
+  const lines = splitTexts(text);
+  if (!previous) return new ReadText({ uri, ...readAnew(reader, lines) }, { text });
+  const same = countSameEnds(previous.lines, lines);
+  const read = readAgain(reader, lines, previous, same) ?? readAnew(reader, lines, previous);
   // Lines that are kept weakly stay until all files are read that are read at one go; those of edits come soon again.
-  return new ReadText({ uri, ...read }, text, previous && lines);
+  return new ReadText({ uri, ...read }, { text, lines });
+}
+
+/** Reads a file of which an edit made some lines others; no other lines are looked at. */
+export function readEdited(reader: EntryReader, previous: ReadFile, edit: LineEdit): ReadFile {
+  const before = previous.lines;
+  const lines = replaceLines(before, edit);
+  const same = { front: edit.first, back: before.length - edit.first - edit.removed };
+  const read = readAgain(reader, lines, previous, same) ?? readAnew(reader, lines, previous);
+  return new ReadText({ uri: previous.model.uri, ...read }, { lines });
 }
 
 type Read = Omit<FileModel, 'uri'>;
@@ -44,13 +46,13 @@ type Read = Omit<FileModel, 'uri'>;
 class ReadText extends FileText implements ReadFile {
   readonly model: FileModel;
 
-  constructor(model: FileModel, text: string, lines: readonly string[] | undefined) {
-    super(text, lines);
+  constructor(model: FileModel, known: KnownText) {
+    super(known);
     this.model = model;
   }
 }
 
-function readAnew(reader: EntryReader, lines: readonly string[], previous: ReadFile | undefined): Read {
+function readAnew(reader: EntryReader, lines: readonly string[], previous?: ReadFile): Read {
   const chunks = [...findChunks(lines)];
   const units = findUnits(lines, chunks);
   const known =

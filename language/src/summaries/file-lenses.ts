@@ -1,10 +1,10 @@
 import type { SessionWorks } from '../measures/session-work.ts';
-import type { Extent } from '../practice/extents.ts';
+import { type Extent, listReaching } from '../practice/extents.ts';
 import { findEntry, listKeysNamed } from '../practice/mentions.ts';
 import type { Lens, LensOptions, LensPlace, LineHint } from './lens.ts';
 import { describeHints } from './line-lens.ts';
 import { describePlanHints } from './plan-lens.ts';
-import { listPlanLenses } from './plan-lens-memory.ts';
+import { recallPlanSpots } from './plan-lens-memory.ts';
 import { describeRoundHints } from './round-hints.ts';
 import { type Rest, recall, rememberSession } from './session-memory.ts';
 import { findTold, lookAtSession, tellSpot } from './session-spots.ts';
@@ -30,16 +30,22 @@ export function listLensPlaces(
   { given = EVERYWHERE, worded = NOWHERE }: LensLines = {},
 ): LensPlace[] {
   const places: LensPlace[] = [];
-  for (const placed of works.practice.file(uri)?.model.entries ?? []) {
+  const isWorded = (line: number): boolean => worded.first <= line && line <= worded.last;
+  for (const placed of listReaching(works.practice.file(uri)?.model, given)) {
     const { entry, line } = placed;
-    if (line > given.last || line + entry.lineCount <= given.first) continue;
-    if (entry.kind === 'plan') places.push(...listPlanPlaces(works, { ...placed, entry }, options));
+    if (entry.kind === 'plan') {
+      const spots = recallPlanSpots(works, { ...placed, entry }, options);
+      for (const [index, spot] of spots.entries()) {
+        const nth = spots.slice(0, index).filter((other) => isAt(other, spot)).length;
+        const words = isWorded(spot.line) ? spot.tell() : spot.told;
+        places.push({ kind: spot.kind, line: spot.line, nth, ...(words && { text: words.text }) });
+      }
+    }
     if (entry.kind !== 'session') continue;
     const session = lookAtSession(works, uri, { ...placed, entry }, options);
     for (const spot of session.spots) {
       const at = line + spot.entryLine;
-      const isWorded = worded.first <= at && at <= worded.last;
-      const lens = isWorded ? tellSpot(works, session, spot, options) : findTold(session, spot);
+      const lens = isWorded(at) ? tellSpot(works, session, spot, options) : findTold(session, spot);
       places.push({ kind: spot.kind, line: at, nth: spot.nth, ...(lens && { text: lens.text }) });
     }
   }
@@ -57,10 +63,12 @@ export function describeLens(
   const placed = file && findEntry(file.model, place.line);
   if (!placed) return undefined;
   const { entry } = placed;
-  if (entry.kind === 'plan')
-    return listPlanLenses(works, { ...placed, entry }, options).filter((lens) => isAt(place, lens))[
-      place.nth
-    ];
+  if (entry.kind === 'plan') {
+    const { kind, line, nth } = place;
+    const spots = recallPlanSpots(works, { ...placed, entry }, options).filter((spot) => isAt(place, spot));
+    const spot = spots[nth];
+    return spot && { kind, line, ...spot.tell() };
+  }
   if (entry.kind !== 'session') return undefined;
   const session = lookAtSession(works, uri, { ...placed, entry }, options);
   const spot = session.spots.find(
@@ -78,13 +86,6 @@ export function describeLenses(works: SessionWorks, uri: string, options: LensOp
   );
 }
 
-function listPlanPlaces(...asked: Parameters<typeof listPlanLenses>): LensPlace[] {
-  const places: LensPlace[] = [];
-  for (const { kind, line, text } of listPlanLenses(...asked))
-    places.push({ kind, line, nth: places.filter((other) => isAt(other, { kind, line })).length, text });
-  return places;
-}
-
 function isAt(place: Omit<LensPlace, 'nth'>, { kind, line }: Omit<LensPlace, 'nth'>): boolean {
   return place.kind === kind && place.line === line;
 }
@@ -94,11 +95,10 @@ export function describeFileHints(
   works: SessionWorks,
   uri: string,
   options: LensOptions,
-  { first, last }: Extent = { first: 0, last: Number.POSITIVE_INFINITY },
+  extent: Extent = EVERYWHERE,
 ): LineHint[] {
-  return (works.practice.file(uri)?.model.entries ?? []).flatMap((placed) => {
+  return listReaching(works.practice.file(uri)?.model, extent).flatMap((placed) => {
     const { entry, line } = placed;
-    if (line > last || line + entry.lineCount <= first) return [];
     if (entry.kind === 'plan') return describePlanHints(works, placed, options);
     if (entry.kind !== 'session') return [];
     const records = works.practice.recordsOf(uri, placed);

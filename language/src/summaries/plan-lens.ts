@@ -4,6 +4,7 @@ import type { Result } from '../measures/result.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import { computePlanWeekAdherence } from '../measures/week-adherence.ts';
 import type { PlacedEntry } from '../model/entry.ts';
+import type { Span } from '../model/source.ts';
 import { compareSlot } from '../plans/done-work.ts';
 import { sumDays } from '../plans/plan-totals.ts';
 import { explainSets } from '../plans/print-projected.ts';
@@ -20,32 +21,62 @@ import { count, joinFacts, printDay } from './words.ts';
 /** A longer plan is told week by week in its hover alone. */
 const MOST_WEEKS = 12;
 
-/** All lenses of a plan; until the history is read its percentages and targets wait. */
-export function describePlan(works: SessionWorks, placed: PlacedEntry, options: LensOptions): Lens[] {
+/** What a lens says, and the numbers behind it. */
+type Words = Pick<Lens, 'text' | 'results'>;
+
+/** A lens of a plan, whose words are worked out when somebody asks for them, once. */
+export interface PlanSpot extends Pick<Lens, 'kind' | 'line'> {
+  readonly tell: () => Words;
+  /** What it was asked for already. */
+  readonly told: Words | undefined;
+}
+
+/** Where the lenses of a plan stand; until the history is read its percentages and targets wait. */
+export function listPlanSpots(works: SessionWorks, placed: PlacedEntry, options: LensOptions): PlanSpot[] {
   if (placed.entry.kind !== 'plan' || placed.entry.days.length === 0) return [];
   const plan = placed.entry;
-  const at = (entryLine: number): number => placed.line + entryLine;
+  const spot = (kind: Lens['kind'], { line }: Span, tell: () => Words): PlanSpot =>
+    new Spot(kind, placed.line + line, tell);
   if (!options.complete)
-    return [{ kind: 'plan', line: at(plan.header.line), text: 'history loading…', results: [] }];
+    return [spot('plan', plan.header, () => ({ text: 'history loading…', results: [] }))];
   const view = viewPlan(works, plan, options);
   const days = projectWeek(works, view, view.week);
-  const lenses: Lens[] = [
-    { kind: 'plan', line: at(plan.header.line), ...describeWeek(works, view, days, options.today) },
-  ];
-  const course = plan.weeks && describeCourse(works, view);
-  if (course && plan.weeks) lenses.push({ kind: 'plan', line: at(plan.weeks.span.line), ...course });
+  const spots = [spot('plan', plan.header, () => describeWeek(works, view, days, options.today))];
+  const { weeks } = view.course;
+  if (plan.weeks && weeks > 1 && weeks <= MOST_WEEKS)
+    spots.push(spot('plan', plan.weeks.span, () => describeCourse(works, view)));
   for (const day of onceEach(days)) {
-    lenses.push({ kind: 'plan', line: at(day.turn.day.span.line), ...describeDay(works, view, day) });
+    spots.push(spot('plan', day.turn.day.span, () => describeDay(works, view, day)));
     for (const { block, lines } of day.blocks) {
       if (BLOCK_KINDS[block.kind].endedByClock) continue;
-      for (const line of lines.filter(saysMore)) {
-        const results = line.sets.flatMap((set) => listLoads(set).flatMap(({ result }) => result ?? []));
-        const text = describeLine(line, view.week);
-        lenses.push({ kind: 'line', line: at(line.source.span.line), text, results: once(results) });
-      }
+      for (const line of lines.filter(saysMore))
+        spots.push(spot('line', line.source.span, () => explainLine(line, view.week)));
     }
   }
-  return lenses;
+  return spots;
+}
+
+class Spot implements PlanSpot {
+  readonly kind: Lens['kind'];
+  readonly line: number;
+  told: Words | undefined;
+  readonly #describe: () => Words;
+
+  constructor(kind: Lens['kind'], line: number, describe: () => Words) {
+    this.kind = kind;
+    this.line = line;
+    this.#describe = describe;
+  }
+
+  readonly tell = (): Words => {
+    this.told ??= this.#describe();
+    return this.told;
+  };
+}
+
+function explainLine(line: ProjectedLine, week: number): Words {
+  const results = line.sets.flatMap((set) => listLoads(set).flatMap(({ result }) => result ?? []));
+  return { text: describeLine(line, week), results: once(results) };
 }
 
 /** At the ends of lines that carry no lens, where the week at hand says more than the line. */
@@ -80,7 +111,7 @@ function describeWeek(
   view: PlanView,
   days: readonly ProjectedDay[],
   today: IsoDate,
-): Pick<Lens, 'text' | 'results'> {
+): Words {
   const totals = sumDays(works, days, view.options);
   const muscles = printMuscles(totals);
   const done = describeDone(works, view);
@@ -93,7 +124,7 @@ function describeWeek(
   return { text, results: [...listResults(totals), ...(done?.results ?? [])] };
 }
 
-function describeDone(works: SessionWorks, view: PlanView): Pick<Lens, 'text' | 'results'> | undefined {
+function describeDone(works: SessionWorks, view: PlanView): Words | undefined {
   const { athlete, today, formula } = view.options;
   const plan = view.plan.name && works.practice.findPlan(view.plan.name.text);
   if (!plan || plan.entry !== view.plan) return undefined;
@@ -120,10 +151,8 @@ function describePosition({ course, week, options, plan }: PlanView, today: IsoD
 }
 
 /** `sets by week 36, 36, 22 · about 15 855, 16 242, 9 107 kg incl. body`. */
-function describeCourse(works: SessionWorks, view: PlanView): Pick<Lens, 'text' | 'results'> | undefined {
-  const { weeks } = view.course;
-  if (weeks < 2 || weeks > MOST_WEEKS) return undefined;
-  const totals = Array.from({ length: weeks }, (_, index) =>
+function describeCourse(works: SessionWorks, view: PlanView): Words {
+  const totals = Array.from({ length: view.course.weeks }, (_, index) =>
     sumDays(works, projectWeek(works, view, index + 1), view.options),
   );
   const sets = totals.map((total) => printNumber(total.sets)).join(', ');
@@ -132,7 +161,7 @@ function describeCourse(works: SessionWorks, view: PlanView): Pick<Lens, 'text' 
 }
 
 /** `week 3: 11 sets · about 4 310 kg · 77 % of max · about 22 min`. */
-function describeDay(works: SessionWorks, view: PlanView, day: ProjectedDay): Pick<Lens, 'text' | 'results'> {
+function describeDay(works: SessionWorks, view: PlanView, day: ProjectedDay): Words {
   const totals = sumDays(works, [day], view.options);
   const { intensity, time } = totals;
   const text = joinFacts([

@@ -1,4 +1,5 @@
-import { checkFile, checkFileAlone } from '@plimsoll/language/checks/check-file';
+import { checkFile, checkFileAlone, prepareCheck } from '@plimsoll/language/checks/check-file';
+import type { Practice } from '@plimsoll/language/practice/practice';
 import { describe, expect, test } from 'vitest';
 import {
   check,
@@ -126,4 +127,45 @@ test('the samples have no error and no warning; what is said beside that stays l
 test('the built-in library has no problem at all', () => {
   const library = openWithoutLibrary(Object.fromEntries(readFolder('language/library')));
   expect(listChecks(library)).toEqual([]);
+});
+
+describe('a file that is prepared step by step', () => {
+  const LOG = 'session 2026-11-17\n  Keel Wiggle: 20\nsession 2026-11-16\n  Keel Waggle: 20\n';
+  const uri = toUri('log.plim');
+  const look = (practice: Practice) => checkFile(practice, uri, { today: TODAY });
+
+  test('takes more steps than it has sessions, and then there is nothing left to do', () => {
+    const practice = openPractice(LOG);
+    const found = look(practice);
+    expect([...prepareCheck(practice, uri, { today: TODAY })].length).toBeGreaterThan(2);
+    const prepared = look(practice);
+    expect(prepared).toEqual(found);
+    expect(look(practice)).toBe(prepared);
+  });
+
+  test.each<[string, (practice: Practice) => void]>([
+    ['edited since', (practice) => practice.setFile(uri, LOG.replace('Waggle', 'Wobble'))],
+    ['whose definitions changed since', (practice) => practice.setFile('d.plim', 'exercise Keel Wiggle\n')],
+  ])('one %s is looked at again', (_, change) => {
+    const practice = openPractice(LOG);
+    for (const _step of prepareCheck(practice, uri, { today: TODAY }));
+    const before = look(practice);
+    change(practice);
+    expect(look(practice)).not.toEqual(before);
+  });
+
+  test('one edited between two steps is looked at again', () => {
+    const practice = openPractice(LOG);
+    const steps = prepareCheck(practice, uri, { today: TODAY })[Symbol.iterator]();
+    steps.next();
+    practice.setFile(uri, LOG.replace('Wiggle', 'Wobble'));
+    while (!steps.next().done);
+    expect(look(practice)).toEqual(look(openPractice(LOG.replace('Wiggle', 'Wobble'))));
+  });
+
+  test('on another day it is looked at again', () => {
+    const practice = openPractice(LOG);
+    for (const _step of prepareCheck(practice, uri, { today: TODAY }));
+    expect(checkFile(practice, uri, { today: '2026-11-16' })).not.toEqual(look(practice));
+  });
 });

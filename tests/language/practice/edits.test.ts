@@ -15,6 +15,9 @@ import {
 } from '../../../language/src/summaries/file-lenses.ts';
 import type { LensOptions } from '../../../language/src/summaries/lens.ts';
 import { makeReport } from '../../../language/src/summaries/report.ts';
+import type { LineEdit } from '../../../language/src/text/line-edit.ts';
+import { splitTexts } from '../../../language/src/text/lines.ts';
+import { countSameEnds } from '../../../language/src/text/same-ends.ts';
 import { PATIENCE, RUNS } from '../support/generators/runs.ts';
 import { DEFINED, DEFINITIONS, edit, practice as practices, type Texts } from './random-edits.ts';
 import * as typed from './random-typing.ts';
@@ -84,6 +87,12 @@ function apply(kept: SessionWorks, before: Texts, after: Texts): void {
   for (const [uri, text] of after) if (before.get(uri) !== text) kept.practice.setFile(uri, text);
 }
 
+function findEdit(before: string, after: string): LineEdit {
+  const [old, lines] = [splitTexts(before), splitTexts(after)];
+  const { front, back } = countSameEnds(old, lines);
+  return { first: front, removed: old.length - front - back, added: lines.slice(front, lines.length - back) };
+}
+
 test('each definition put in the place of another counts at once', { timeout: PATIENCE }, () => {
   const [start] = fc.sample(practices, { seed: 4, numRuns: 1 });
   const write = (chosen: readonly string[]): Texts => new Map([...start!, [DEFINITIONS, chosen.join('\n')]]);
@@ -133,8 +142,10 @@ test('whatever is typed in a set, what is said of others stays right', { timeout
       const kept = readAfresh(write());
       tellShown(kept);
       for (const key of keys) {
+        const before = typed.print(log);
         log = typed.type(log, key);
-        kept.practice.setFile('log.plim', typed.print(log));
+        // As an editor tells it: which lines are others.
+        kept.practice.editFile('log.plim', findEdit(before, typed.print(log)));
         expect(tellShown(kept)).toEqual(tellShown(readAfresh(write())));
       }
     }),

@@ -2,7 +2,7 @@ import { createPractice } from '@plimsoll/language/create-practice';
 import { SessionWorks } from '@plimsoll/language/measures/session-work';
 import type { PlacedEntry, PlanEntry } from '@plimsoll/language/model/entry';
 import type { LensOptions } from '@plimsoll/language/summaries/lens';
-import { listPlanLenses } from '@plimsoll/language/summaries/plan-lens-memory';
+import { recallPlanSpots } from '@plimsoll/language/summaries/plan-lens-memory';
 import { expect, test } from 'vitest';
 
 const OPTIONS: LensOptions = { today: '2026-11-24', formula: 'epley', unit: 'kg', complete: true };
@@ -26,9 +26,9 @@ function areKept(name: string, options = OPTIONS): boolean {
   practice.setFile('defined.plim', DEFINED);
   practice.setFile('log.plim', session(name, 80));
   const placed = practice.file('defined.plim')!.model.entries[2] as PlacedEntry & { entry: PlanEntry };
-  const before = listPlanLenses(works, placed, OPTIONS);
+  const before = recallPlanSpots(works, placed, OPTIONS);
   practice.setFile('log.plim', session(name, 90));
-  return listPlanLenses(works, placed, options) === before;
+  return recallPlanSpots(works, placed, options) === before;
 }
 
 test('a plan is worked out anew where its athlete did something else, and where it is asked for otherwise', () => {
