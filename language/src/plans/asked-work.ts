@@ -4,10 +4,12 @@ import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import { nameMovement, readExternal } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from '../measures/work.ts';
+import { isAlike } from '../model/alike.ts';
 import type { Block, MovementLine, PlanDay, PlanEntry } from '../model/entry.ts';
 import type { Movements } from '../practice/change-log.ts';
 import { listKeysNamed } from '../practice/mentions.ts';
 import type { Practice } from '../practice/practice.ts';
+import { type KnownMax, type Maxes, openMaxes } from './latest-max.ts';
 import { listModifiers } from './line-steps.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 import { openContext, takeEnds } from './plan-totals.ts';
@@ -51,7 +53,15 @@ interface Asked {
   /** Of the practice, when it was last known to be right. */
   edition: number;
   readonly movements: Movements;
+  /** All that it has of the days before. */
+  readonly maxes: readonly AskedMax[];
   readonly blocks: readonly AskedBlock[];
+}
+
+interface AskedMax {
+  readonly kind: keyof Maxes;
+  readonly movement: string;
+  readonly max: KnownMax | undefined;
 }
 
 const known = new WeakMap<PlanDay, Map<string, Asked>>();
@@ -74,16 +84,20 @@ export function findAsked(
   const ofDay = known.get(turn.day) ?? new Map<string, Asked>();
   known.set(turn.day, ofDay);
   const before = ofDay.get(id);
-  if (before?.definitionsVersion === definitionsVersion && isSameBefore(practice, before, athlete, on)) {
+  const maxes = openMaxes(works, athlete, on, formula);
+  const isOld = before?.definitionsVersion !== definitionsVersion;
+  if (before && !isOld && (isSameBefore(practice, before, athlete, on) || areSame(before, maxes))) {
     before.edition = edition;
     return before.blocks;
   }
-  const { blocks } = projectTurn(works, plan, turn, { athlete, today: on, unit: 'kg', formula, on });
+  const asked: AskedMax[] = [];
+  const options = { athlete, today: on, unit: 'kg', formula, on, maxes: noteAsked(maxes, asked) } as const;
+  const { blocks } = projectTurn(works, plan, turn, options);
   const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
-  const asked = blocks.flatMap((projected) => askBlock(blocks, projected, context, toKey));
+  const lines = blocks.flatMap((projected) => askBlock(blocks, projected, context, toKey));
   const movements = listKeysOfDay(practice, plan, turn.day);
-  ofDay.set(id, { definitionsVersion, edition, movements, blocks: asked });
-  return asked;
+  ofDay.set(id, { definitionsVersion, edition, movements, maxes: asked, blocks: lines });
+  return lines;
 }
 
 function isSameBefore(
@@ -93,6 +107,23 @@ function isSameBefore(
   on: number,
 ): boolean {
   return edition === practice.edition || !practice.hasChangedSince(edition, athlete, on - 1, movements);
+}
+
+/** Most edits of a set change no max that a plan asks for. */
+function areSame({ maxes: asked }: Asked, maxes: Maxes): boolean {
+  return asked.every(({ kind, movement, max }) => isAlike(maxes[kind](movement), max));
+}
+
+function noteAsked(maxes: Maxes, asked: AskedMax[]): Maxes {
+  const note =
+    (kind: keyof Maxes) =>
+    (movement: string): KnownMax | undefined => {
+      const max = maxes[kind](movement);
+      if (!asked.some((other) => other.kind === kind && other.movement === movement))
+        asked.push({ kind, movement, max });
+      return max;
+    };
+  return { percent: note('percent'), target: note('target') };
 }
 
 /** Keys of the movements whose maxes a plan's day may ask for. */

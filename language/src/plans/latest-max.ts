@@ -20,6 +20,26 @@ export interface KnownMax {
   readonly perHand: boolean;
 }
 
+/** What loads of a day are made from, by the name of a movement. */
+export interface Maxes {
+  /** {@link findPercentMax} */
+  readonly percent: (movement: string) => KnownMax | undefined;
+  /** {@link findTargetMax} */
+  readonly target: (movement: string) => KnownMax | undefined;
+}
+
+export function openMaxes(
+  works: SessionWorks,
+  athlete: string,
+  day: number,
+  formula: OneRepMaxFormula,
+): Maxes {
+  return {
+    percent: (movement) => findPercentMax(works, athlete, movement, day, formula),
+    target: (movement) => findTargetMax(works, athlete, movement, day, formula),
+  };
+}
+
 /** The max valid on a day, for percentages. What is stated holds on its own day; that day's own session is yet to come. */
 export function findPercentMax(
   works: SessionWorks,

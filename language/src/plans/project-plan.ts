@@ -5,6 +5,7 @@ import type { SessionWorks } from '../measures/session-work.ts';
 import type { Block, PlanEntry } from '../model/entry.ts';
 import type { Load, MassUnit, Rating, SetGroup } from '../model/quantity.ts';
 import { foldName } from '../text/names.ts';
+import { type Maxes, openMaxes } from './latest-max.ts';
 import { clamp, followSteps, moveSet } from './move-amount.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 import type {
@@ -28,6 +29,8 @@ export interface ProjectionOptions {
   readonly formula: OneRepMaxFormula;
   /** Another day than the plan's, for a session that is written late. */
   readonly on?: number;
+  /** For whoever wants to know which of that day's maxes are asked for. */
+  readonly maxes?: Maxes;
 }
 
 /** One day of a plan in one of its weeks. */
@@ -39,13 +42,16 @@ export function projectTurn(
 ): ProjectedDay {
   const { practice } = works;
   const place = plan.place && practice.findPlace(plan.place.text)?.entry;
+  const { athlete, formula } = options;
+  const day = options.on ?? turn.date ?? options.today;
   const context: LoadContext = {
     works,
-    athlete: options.athlete,
-    day: options.on ?? turn.date ?? options.today,
+    athlete,
+    day,
+    maxes: options.maxes ?? openMaxes(works, athlete, day, formula),
     place,
-    unit: practice.findAthlete(options.athlete)?.entry.units ?? options.unit,
-    formula: options.formula,
+    unit: practice.findAthlete(athlete)?.entry.units ?? options.unit,
+    formula,
     trainingMax: plan.trainingMax,
   };
   const toKey = (name: string): string => practice.findMovement(name)?.key ?? foldName(name);

@@ -10,7 +10,7 @@ import { printLoad } from '../printing/print-load.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
-import { describeMax, findPercentMax, findTargetMax, type KnownMax } from './latest-max.ts';
+import { describeMax, type KnownMax } from './latest-max.ts';
 import { clamp } from './move-amount.ts';
 import type { ProjectedLoad } from './projected.ts';
 import { kindOf } from './step-kinds.ts';
@@ -28,9 +28,8 @@ export function resolvePercent(
   question: LoadQuestion,
   load: Extract<Load, { kind: 'percent' }>,
 ): ProjectedLoad {
-  const { works, athlete, day, formula } = context;
   const ofName = load.of?.text ?? question.name;
-  const max = findPercentMax(works, athlete, ofName, day, formula);
+  const max = context.maxes.percent(ofName);
   if (!max) return { load, unknown: `no max of ${ofName} is known on that day` };
   const wanted = (written: number): Wanted | undefined => {
     const percent = movePoints(written, question.steps);
@@ -87,8 +86,8 @@ export function resolveTarget(
   question: LoadQuestion,
   load: Extract<Load, { kind: 'target' }>,
 ): ProjectedLoad {
-  const { works, athlete, day, formula } = context;
-  const max = findTargetMax(works, athlete, question.name, day, formula);
+  const { formula } = context;
+  const max = context.maxes.target(question.name);
   const reps = listReps(question.amount);
   const scale = question.steps.filter(({ step }) => step.unit === load.scale);
   const ratings = [load.low, load.high ?? load.low].map((rating) =>

@@ -8,6 +8,7 @@ import type { Movement } from '../practice/movement.ts';
 import { printPlain } from '../printing/print-quantity.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
+import type { Maxes } from './latest-max.ts';
 import { clamp } from './move-amount.ts';
 import type { ProjectedLoad } from './projected.ts';
 import { type Rounded, roundAddedToPlace, roundToPlace } from './round-to-place.ts';
@@ -23,6 +24,7 @@ export interface LoadContext {
   readonly place: PlaceEntry | undefined;
   /** Of the answer where neither the load nor the place says. */
   readonly unit: MassUnit;
+  readonly maxes: Maxes;
   readonly formula: OneRepMaxFormula;
   /** Percent: `training max 90%`. */
   readonly trainingMax: number | undefined;

@@ -55,6 +55,13 @@ describe('what a plan asks for on a day', () => {
     expect(ask()).toBe(asked);
   });
 
+  test('stays the same object while an edit before changes no max that it is made from', () => {
+    const { ask, write } = open(`${BEFORE}  Back Squat: 5 @ 70 kg\n  Bench Press: 8 @ 40 kg\n`, THAT_DAY);
+    const asked = ask();
+    write(0, `${BEFORE}  Back Squat: 5 @ 75 kg\n  Bench Press: 8 @ 45 kg\n`);
+    expect(ask()).toBe(asked);
+  });
+
   test.each([
     ['a max before it', BEFORE.replace('100 kg', '110 kg'), 87_500],
     ['the body mass it can count with', `${BEFORE}  bodyweight 61 kg\n`, 80_000],
