@@ -6,12 +6,17 @@ import { problem } from './check-context.ts';
 
 /** The lines that git left in a file where a merge could not choose. */
 export function checkConflict(file: ReadFile): FileProblem[] {
-  const { text } = file;
-  if (!text.includes('<<<<<<<') && !text.includes('>>>>>>>')) return [];
+  if (!mayHoldMarkers(file)) return [];
   const { lines } = file;
   return findConflicts(lines).flatMap(({ markers }) =>
     markers.map((line) => ({ entryLine: line, problem: describeMarker(lines[line]!) })),
   );
+}
+
+/** Hardly any file does, and each pause in typing asks. */
+function mayHoldMarkers(file: ReadFile): boolean {
+  if (file.cut) return file.cut.some((line) => line.startsWith('<<<<<<<') || line.startsWith('>>>>>>>'));
+  return file.text.includes('<<<<<<<') || file.text.includes('>>>>>>>');
 }
 
 function describeMarker(text: string): Problem {

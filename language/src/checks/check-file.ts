@@ -83,7 +83,9 @@ function* look(
   yield;
   found.push(...checkRareNames(practice, file.model));
   yield;
-  return arrange(file, found);
+  const conflicts = checkConflict(file);
+  yield;
+  return arrange(file, found, conflicts);
 }
 
 function checkPlaced(
@@ -103,6 +105,7 @@ export function checkFileAlone(practice: Practice, uri: string): readonly FilePr
   return arrange(
     file,
     file.model.entries.flatMap(({ entry, line }) => place(line, listOwn(entry))),
+    checkConflict(file),
   );
 }
 
@@ -111,9 +114,12 @@ function place(entryLine: number, problems: readonly Problem[]): FileProblem[] {
 }
 
 /** With what a file shows as a whole and what a merge left, without what is ignored, in order of place. */
-function arrange(file: ReadFile, found: readonly FileProblem[]): FileProblem[] {
+function arrange(
+  file: ReadFile,
+  found: readonly FileProblem[],
+  conflicts: readonly FileProblem[],
+): FileProblem[] {
   const ignored = listIgnored(file);
-  const conflicts = checkConflict(file);
   // A marker is no line of the notation: nothing else is said of it.
   const markers = new Set(conflicts.map(lineOf));
   const ofTheFile = [...checkUnitsTwice(file.model), ...checkIgnores(file)];

@@ -161,17 +161,20 @@ function checkAgain(known: Known, entry: SessionEntry, context: CheckContext): v
   const { edition } = known;
   if (edition === practice.edition) return;
   known.edition = practice.edition;
+  const isSame = (daysBehind: number): boolean => isSamePast(practice, records, edition, daysBehind);
+  // An edit concerns one athlete.
+  if (isSame(Number.POSITIVE_INFINITY)) return;
   const keys = listKeysNamed(practice, entry);
-  const isSame = (daysBehind: number, movements?: ReadonlySet<string>): boolean =>
-    isSamePast(practice, records, edition, daysBehind, movements);
+  const isSameOfKeys = (daysBehind: number): boolean =>
+    isSamePast(practice, records, edition, daysBehind, keys);
   const { defined, byHistory, byWeek, byAll } = known.found ?? NOTHING;
   known.found = orNothing({
     defined,
-    byHistory: isSame(0, keys)
+    byHistory: isSameOfKeys(0)
       ? byHistory
       : checkByHistory(entry, listDoubtful(OF_LINES_BY_HISTORY, entry, context), context),
     byWeek: isSame(REST_OF_WEEK) ? byWeek : settle(askAll(BY_WEEK, entry, context)),
-    byAll: isSame(Number.POSITIVE_INFINITY, keys) ? byAll : settle(askAll(BY_ALL, entry, context)),
+    byAll: isSameOfKeys(Number.POSITIVE_INFINITY) ? byAll : settle(askAll(BY_ALL, entry, context)),
   });
 }
 

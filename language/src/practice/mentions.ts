@@ -35,10 +35,10 @@ export function listKeysNamed(
   entry: Entry,
   isChosen: (line: number) => boolean = () => true,
 ): ReadonlySet<string> {
-  const names = listMentions(entry).filter(
-    ({ kind, written }) => kind === 'movement' && isChosen(written.span.line),
-  );
-  return new Set(names.map(({ written }) => practice.keyOf(written.text)));
+  const keys = new Set<string>();
+  for (const { kind, written, key } of listMentions(entry))
+    if (kind === 'movement' && isChosen(written.span.line)) keys.add(practice.keyOfFolded(key));
+  return keys;
 }
 
 /** The entry that a line of a file belongs to. */

@@ -228,7 +228,12 @@ export class Practice {
 
   /** The key of the movement of that name, else the folded name. */
   keyOf(name: string): string {
-    return this.findMovement(name)?.key ?? foldName(name);
+    return this.keyOfFolded(foldName(name));
+  }
+
+  /** The same of a name that is folded already. */
+  keyOfFolded(name: string): string {
+    return (this.movements.find(name) ?? this.library.find(name))?.key ?? name;
   }
 
   /** Where a session stands among its athlete's: what is before it is its history. */

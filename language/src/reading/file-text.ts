@@ -26,9 +26,14 @@ export class FileText {
     return this.knownText;
   }
 
+  /** The lines, where they are cut already. */
+  get cut(): readonly string[] | undefined {
+    return this.ownLines ?? this.knownLines?.deref();
+  }
+
   get lines(): readonly string[] {
-    const known = this.ownLines ?? this.knownLines?.deref();
-    if (known) return known;
+    const { cut } = this;
+    if (cut) return cut;
     const lines = splitTexts(this.text);
     this.knownLines = new WeakRef(lines);
     return lines;

@@ -15,6 +15,8 @@ export interface ReadFile {
   readonly model: FileModel;
   /** Its line ends may be others than those of the file. */
   readonly text: string;
+  /** Its lines, where they are cut already. */
+  readonly cut: readonly string[] | undefined;
   readonly lines: readonly string[];
 }
 

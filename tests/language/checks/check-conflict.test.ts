@@ -35,3 +35,13 @@ test('a line that a coach drew is a stray one', () => {
     expect.stringMatching(/^log\.plim:3:1 .* \[stray-line\]/),
   ]);
 });
+
+test('it is told as soon as it is typed, and no longer than it stands there', () => {
+  const practice = openPractice('session 2026-11-17\n  Dip: 8\n');
+  const uri = toUri('log.plim');
+  const listCodes = () => checkFileAlone(practice, uri).map(({ problem }) => problem.code);
+  practice.editFile(uri, { first: 2, removed: 1, added: ['>>>>>>> heavy', ''] });
+  expect(listCodes()).toEqual(['merge-conflict']);
+  practice.editFile(uri, { first: 2, removed: 1, added: ['  Dip: 9'] });
+  expect(listCodes()).toEqual([]);
+});

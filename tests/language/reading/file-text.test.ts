@@ -12,3 +12,11 @@ test('what is known is given as it is', () => {
   expect(new FileText({ text: 'a\r\nb', lines }).lines).toBe(lines);
   expect(new FileText({ text: 'a\r\nb', lines }).text).toBe('a\r\nb');
 });
+
+test('nobody is given lines that were not cut yet', () => {
+  const file = new FileText({ text: 'a\nb' });
+  expect(file.cut).toBeUndefined();
+  const { lines } = file;
+  expect(file.cut).toBe(lines);
+  expect(new FileText({ lines: ['a'] }).cut).toEqual(['a']);
+});
