@@ -4,12 +4,8 @@ import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import { nameMovement, readExternal } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from '../measures/work.ts';
-import { isAlike } from '../model/alike.ts';
-import type { Block, MovementLine, PlanDay, PlanEntry } from '../model/entry.ts';
-import type { Movements } from '../practice/change-log.ts';
-import { listKeysNamed } from '../practice/mentions.ts';
-import type { Practice } from '../practice/practice.ts';
-import { type KnownMax, type Maxes, openMaxes } from './latest-max.ts';
+import type { Block, MovementLine, PlanEntry } from '../model/entry.ts';
+import type { Maxes } from './latest-max.ts';
 import { listModifiers } from './line-steps.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 import { openContext, takeEnds } from './plan-totals.ts';
@@ -48,88 +44,19 @@ export interface AskedBlock {
   readonly lines: readonly AskedLine[];
 }
 
-interface Asked {
-  readonly definitionsVersion: number;
-  /** Of the practice, when it was last known to be right. */
-  edition: number;
-  readonly movements: Movements;
-  /** All that it has of the days before. */
-  readonly maxes: readonly AskedMax[];
-  readonly blocks: readonly AskedBlock[];
-}
-
-interface AskedMax {
-  readonly kind: keyof Maxes;
-  readonly movement: string;
-  readonly max: KnownMax | undefined;
-}
-
-const known = new WeakMap<PlanDay, Map<string, Asked>>();
-
-/**
- * A turn of a plan as it is asked for on a day, in days since 1970-01-01. It rests on definitions, on the days before and
- * on the body's mass that day, and stays the same while those do: what is done that day changes nothing of it.
- */
-export function findAsked(
+/** A turn of a plan as it is asked for on a day, in days since 1970-01-01. */
+export function askTurn(
   works: SessionWorks,
   plan: PlanEntry,
   turn: PlanTurn,
-  { athlete, on, formula }: { athlete: string; on: number; formula: OneRepMaxFormula },
+  { athlete, on, formula, maxes }: { athlete: string; on: number; formula: OneRepMaxFormula; maxes: Maxes },
 ): readonly AskedBlock[] {
   const { practice } = works;
-  const { edition, definitionsVersion } = practice;
-  const context = openContext(works, athlete, on);
-  const doneBefore = [...turn.doneBefore].map(([day, times]) => `${day.number} ${times}`);
-  const id = [athlete, on, formula, context.bodyMass, turn.week, ...doneBefore].join('\n');
-  const ofDay = known.get(turn.day) ?? new Map<string, Asked>();
-  known.set(turn.day, ofDay);
-  const before = ofDay.get(id);
-  const maxes = openMaxes(works, athlete, on, formula);
-  const isOld = before?.definitionsVersion !== definitionsVersion;
-  if (before && !isOld && (isSameBefore(practice, before, athlete, on) || areSame(before, maxes))) {
-    before.edition = edition;
-    return before.blocks;
-  }
-  const asked: AskedMax[] = [];
-  const options = { athlete, today: on, unit: 'kg', formula, on, maxes: noteAsked(maxes, asked) } as const;
+  const options = { athlete, today: on, unit: 'kg', formula, on, maxes } as const;
   const { blocks } = projectTurn(works, plan, turn, options);
+  const context = openContext(works, athlete, on);
   const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
-  const lines = blocks.flatMap((projected) => askBlock(blocks, projected, context, toKey));
-  const movements = listKeysOfDay(practice, plan, turn.day);
-  ofDay.set(id, { definitionsVersion, edition, movements, maxes: asked, blocks: lines });
-  return lines;
-}
-
-function isSameBefore(
-  practice: Practice,
-  { edition, movements }: Asked,
-  athlete: string,
-  on: number,
-): boolean {
-  return edition === practice.edition || !practice.hasChangedSince(edition, athlete, on - 1, movements);
-}
-
-/** Most edits of a set change no max that a plan asks for. */
-function areSame({ maxes: asked }: Asked, maxes: Maxes): boolean {
-  return asked.every(({ kind, movement, max }) => isAlike(maxes[kind](movement), max));
-}
-
-function noteAsked(maxes: Maxes, asked: AskedMax[]): Maxes {
-  const note =
-    (kind: keyof Maxes) =>
-    (movement: string): KnownMax | undefined => {
-      const max = maxes[kind](movement);
-      if (!asked.some((other) => other.kind === kind && other.movement === movement))
-        asked.push({ kind, movement, max });
-      return max;
-    };
-  return { percent: note('percent'), target: note('target') };
-}
-
-/** Keys of the movements whose maxes a plan's day may ask for. */
-export function listKeysOfDay(practice: Practice, plan: PlanEntry, day: PlanDay): ReadonlySet<string> {
-  const lines = new Set(day.blocks.flatMap((block) => block.lines.map(({ span }) => span.line)));
-  return listKeysNamed(practice, plan, (line) => lines.has(line));
+  return blocks.flatMap((projected) => askBlock(blocks, projected, context, toKey));
 }
 
 function askBlock(

@@ -8,7 +8,8 @@ import type { SessionWorks } from '../measures/session-work.ts';
 import type { DoneSlot } from '../measures/week-adherence.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
-import { findAsked, type Sums, sumSets } from './asked-work.ts';
+import { findAsked } from './asked-memory.ts';
+import { type Sums, sumSets } from './asked-work.ts';
 import { findCourse, findTurn } from './plan-calendar.ts';
 import { openContext } from './plan-totals.ts';
 

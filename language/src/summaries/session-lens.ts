@@ -16,7 +16,7 @@ import {
 import { volumeOf, type Work } from '../measures/work.ts';
 import { toWorkResults } from '../measures/work-results.ts';
 import type { Block, SessionEntry } from '../model/entry.ts';
-import { listKeysOfDay } from '../plans/asked-work.ts';
+import { listKeysOfDay } from '../plans/asked-memory.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { printMinutes } from '../units/duration.ts';

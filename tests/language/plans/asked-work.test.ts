@@ -1,86 +1,44 @@
-import { describe, expect, test } from 'vitest';
-import { createPractice } from '../../../language/src/create-practice.ts';
-import { SessionWorks } from '../../../language/src/measures/session-work.ts';
-import { findAsked } from '../../../language/src/plans/asked-work.ts';
+import { expect, test } from 'vitest';
+import { askTurn } from '../../../language/src/plans/asked-work.ts';
+import { openMaxes } from '../../../language/src/plans/latest-max.ts';
 import { findCourse } from '../../../language/src/plans/plan-calendar.ts';
+import { practiceOf } from '../measures/practice-of.ts';
 
-const PLAN = `athlete Hesper Quillon
-plan Copper Autumn
+const TEXT = `plan Copper Autumn
   for Hesper Quillon
-  starts 2026-11-02
-  weeks 2
+  weeks 1
   day 1
+    warmup Back Squat: 5 @ 40 kg
     Back Squat: 3x5 @ 80%
     Bench Press: 3x8-10 @ 50 kg
+    Goblet Squat: 3x8-12 @ 20 kg, then +2 kg from 8
+    Back Squat: 5+ @ 70 kg
+session 2026-11-02 Hesper Quillon
+  test Back Squat: 1 @ 100 kg
 `;
 
-/** Days since 1970-01-01: of 2026-11-09, the plan's second week. */
+/** Days since 1970-01-01: of 2026-11-09. */
 const ON = 20766;
 
-function open(...sessions: string[]) {
-  const practice = createPractice();
-  practice.setFile('plan.plim', PLAN);
-  sessions.forEach((session, index) => {
-    practice.setFile(`${index}.plim`, session);
-  });
-  const works = new SessionWorks(practice);
+test('what a plan asks for on a day, line by line', () => {
+  const { practice, works } = practiceOf(TEXT);
   const { entry } = practice.findPlan('Copper Autumn')!;
-  const turn = findCourse(practice, entry).turns[1]!;
-  const ask = () => findAsked(works, entry, turn, { athlete: 'hesper quillon', on: ON, formula: 'epley' });
-  const write = (index: number, session: string) => practice.setFile(`${index}.plim`, session);
-  return { practice, ask, write };
-}
-
-const BEFORE = 'session 2026-11-02 Hesper Quillon\n  test Back Squat: 1 @ 100 kg\n';
-const THAT_DAY = 'session 2026-11-09 Hesper Quillon, Copper Autumn week 2 day 1\n  Back Squat: 5 @ 80 kg\n';
-
-// 80 % of 110 kg is 88 kg: 87.5 kg on a bar in steps of 2.5 kg.
-describe('what a plan asks for on a day', () => {
-  test('line by line, ranges at both ends', () => {
-    // 80 % of 100 kg, 15 reps: 1 200 kg; 24 to 30 reps at 50 kg.
-    expect(open(BEFORE).ask()).toMatchObject([
-      {
-        lines: [
-          { key: 'back squat', isLast: true, low: { sets: 3, reps: 15, kilograms: 1200, grams: 80_000 } },
-          { key: 'bench press', low: { reps: 24, kilograms: 1200 }, high: { reps: 30, kilograms: 1500 } },
-        ],
-      },
-    ]);
-  });
-
-  test('stays the same object while only that day and later ones are edited', () => {
-    const { ask, write } = open(BEFORE, THAT_DAY);
-    const asked = ask();
-    write(1, THAT_DAY.replace('5 @ 80', '5, 5 @ 82.5'));
-    expect(ask()).toBe(asked);
-  });
-
-  test('stays the same object while an edit before changes no max that it is made from', () => {
-    const { ask, write } = open(`${BEFORE}  Back Squat: 5 @ 70 kg\n  Bench Press: 8 @ 40 kg\n`, THAT_DAY);
-    const asked = ask();
-    write(0, `${BEFORE}  Back Squat: 5 @ 75 kg\n  Bench Press: 8 @ 45 kg\n`);
-    expect(ask()).toBe(asked);
-  });
-
-  test.each([
-    ['a max before it', BEFORE.replace('100 kg', '110 kg'), 87_500],
-    ['the body mass it can count with', `${BEFORE}  bodyweight 61 kg\n`, 80_000],
-  ])('is another after an edit of %s', (_, session, grams) => {
-    const { ask, write } = open(BEFORE, THAT_DAY);
-    const asked = ask();
-    write(0, session);
-    expect(ask()).not.toBe(asked);
-    expect(ask()[0]!.lines[0]!.low.grams).toBe(grams);
-  });
-
-  test('is another after an edit of the plan', () => {
-    const { practice, ask } = open(BEFORE);
-    expect(ask()[0]!.lines[0]!.low.sets).toBe(3);
-    practice.setFile('plan.plim', PLAN.replace('3x5', '4x5'));
-    const works = new SessionWorks(practice);
-    const { entry } = practice.findPlan('Copper Autumn')!;
-    const turn = findCourse(practice, entry).turns[1]!;
-    const asked = findAsked(works, entry, turn, { athlete: 'hesper quillon', on: ON, formula: 'epley' });
-    expect(asked[0]!.lines[0]!.low.sets).toBe(4);
-  });
+  const [turn] = findCourse(practice, entry).turns;
+  const athlete = 'hesper quillon';
+  const maxes = openMaxes(works, athlete, ON, 'epley');
+  const asked = askTurn(works, entry, turn!, { athlete, on: ON, formula: 'epley', maxes });
+  const lines = asked.flatMap((block) => block.lines);
+  expect(lines.map(({ key, isLast, low, high }) => [key, isLast, low, high])).toEqual([
+    // 80 % of 100 kg, 15 reps: 1 200 kg.
+    ['back squat', false, ...Array(2).fill({ sets: 3, reps: 15, kilograms: 1200, grams: 80_000 })],
+    [
+      'bench press',
+      true,
+      { sets: 3, reps: 24, kilograms: 1200, grams: 50_000 },
+      { sets: 3, reps: 30, kilograms: 1500, grams: 50_000 },
+    ],
+    // Its load moves with what was done, so none is asked for.
+    ['goblet squat', true, { sets: 3, reps: 24 }, { sets: 3, reps: 36 }],
+    ['back squat', true, ...Array(2).fill({ sets: 1, reps: 5, kilograms: 350, grams: 70_000 })],
+  ]);
 });
