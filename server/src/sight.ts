@@ -3,9 +3,9 @@ import type { Extent } from '@plimsoll/language/practice/extents';
 /** A window shows about as many lines. */
 const LINES_IN_SIGHT = 120;
 /** An editor is given the lenses of so many lines above and below those in sight, so that it may scroll a while… */
-const LINES_AROUND = 300;
+const LINES_AROUND = 200;
 /** …and is given others before it comes closer than this to the last of them. */
-const LINES_LEFT = 120;
+const LINES_LEFT = 80;
 
 const TOP: Extent = { first: 0, last: LINES_IN_SIGHT };
 const ALL: Extent = { first: 0, last: Number.POSITIVE_INFINITY };

@@ -22,14 +22,14 @@ describe('of an editor that tells what it shows', () => {
   test('lenses are given far about that, and anew before their end comes in sight', () => {
     const sight = create();
     sight.tell(URI, { first: 900, last: 940 });
-    expect(sight.give(URI)).toEqual({ first: 600, last: 1240 });
-    expect(sight.tell(URI, { first: 720, last: 760 })).toBe(false);
-    expect(sight.tell(URI, { first: 1080, last: 1120 })).toBe(false);
-    expect(sight.tell(URI, { first: 719, last: 759 })).toBe(true);
+    expect(sight.give(URI)).toEqual({ first: 700, last: 1140 });
+    expect(sight.tell(URI, { first: 780, last: 820 })).toBe(false);
+    expect(sight.tell(URI, { first: 1020, last: 1060 })).toBe(false);
+    expect(sight.tell(URI, { first: 779, last: 819 })).toBe(true);
     // The editor was asked to look afresh, and has not done so yet.
     expect(sight.tell(URI, { first: 500, last: 540 })).toBe(false);
-    expect(sight.give(URI)).toEqual({ first: 200, last: 840 });
-    expect(sight.tell(URI, { first: 681, last: 721 })).toBe(true);
+    expect(sight.give(URI)).toEqual({ first: 300, last: 740 });
+    expect(sight.tell(URI, { first: 621, last: 661 })).toBe(true);
   });
 
   test('above the first line there is nothing to come', () => {
