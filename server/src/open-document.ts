@@ -1,5 +1,5 @@
-import type { LineEdit } from '@plimsoll/language/text/line-edit';
-import { splitTexts } from '@plimsoll/language/text/lines';
+import { type LineEdit, replaceLines } from '@plimsoll/language/text/line-edit';
+import { splitLines, splitTexts } from '@plimsoll/language/text/lines';
 import type { Position, Range, TextDocumentContentChangeEvent } from 'vscode-languageserver';
 
 /**
@@ -58,7 +58,7 @@ export class OpenDocument {
     if (!isLast) for (const list of [cut, added]) list.pop();
     // Most keys leave as many lines as there were.
     if (cut.length === removed) for (const [index, line] of cut.entries()) lines[first + index] = line;
-    else this.#lines = lines.slice(0, first).concat(cut, lines.slice(first + removed));
+    else this.#lines = replaceLines(lines, { first, removed, added: cut });
     return { first, removed, added };
   }
 
@@ -67,7 +67,7 @@ export class OpenDocument {
     const lines = this.#lines;
     if (line < 0) return { line: 0, character: 0 };
     if (line >= lines.length) return { line: lines.length - 1, character: lines.at(-1)!.length };
-    const { length } = lines[line]!.replace(/[\r\n]+$/, '');
+    const { length } = splitTexts(lines[line]!)[0]!;
     return { line, character: Math.min(Math.max(0, character), length) };
   }
 }
@@ -79,18 +79,7 @@ function inOrder({ start, end }: Range): [Position, Position] {
 
 /** Each line with its end; what stands behind the last one is a line too. */
 function cutLines(text: string): string[] {
-  const lines = text.includes('\r') ? text.split(/(?<=\n|\r(?!\n))/) : cutAtFeeds(text);
-  if (text.endsWith('\n') || text.endsWith('\r')) lines.push('');
-  return lines;
-}
-
-function cutAtFeeds(text: string): string[] {
-  const lines: string[] = [];
-  let start = 0;
-  for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', start)) {
-    lines.push(text.slice(start, at + 1));
-    start = at + 1;
-  }
-  if (start < text.length || lines.length === 0) lines.push(text.slice(start));
-  return lines;
+  return splitLines(text).map((line) =>
+    text.slice(line.offset, line.offset + line.text.length + line.endLength),
+  );
 }

@@ -13,10 +13,14 @@ export function checkConflict(file: ReadFile): FileProblem[] {
   );
 }
 
+/** One of them stands in any conflict. */
+const MARKERS = ['<<<<<<<', '>>>>>>>'];
+
 /** Hardly any file does, and each pause in typing asks. */
 function mayHoldMarkers(file: ReadFile): boolean {
-  if (file.cut) return file.cut.some((line) => line.startsWith('<<<<<<<') || line.startsWith('>>>>>>>'));
-  return file.text.includes('<<<<<<<') || file.text.includes('>>>>>>>');
+  return file.cut
+    ? file.cut.some((line) => MARKERS.some((marker) => line.startsWith(marker)))
+    : MARKERS.some((marker) => file.text.includes(marker));
 }
 
 function describeMarker(text: string): Problem {

@@ -4,7 +4,6 @@ import { joinWords } from '../checks/check-context.ts';
 import type { AthleteEntry } from '../model/entry.ts';
 import type { Movement } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
-import { foldName } from '../text/names.ts';
 import {
   areOpposite,
   type Circuit,
@@ -79,9 +78,8 @@ function explainTrunk(present: readonly Movement[], movement: Movement): Reason 
 
 /** The movement that an athlete works toward. */
 function explainGoal(practice: Practice, { athletes }: Circuit, movement: Movement): Reason | undefined {
-  const keyOf = (name: string): string => practice.findMovement(name)?.key ?? foldName(name);
   for (const athlete of athletes) {
-    const goal = athlete.entry.goals.find((each) => keyOf(each.movement.text) === movement.key);
+    const goal = athlete.entry.goals.find((each) => practice.keyOf(each.movement.text) === movement.key);
     if (!goal) continue;
     const says = `a goal in it${goal.by ? ` by ${goal.by}` : ''}`;
     return {

@@ -6,7 +6,6 @@ import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { compareRecords, countUpTo } from '../practice/session-list.ts';
 import { printLoad } from '../printing/print-load.ts';
-import { foldName } from '../text/names.ts';
 import type { Trainee } from './spot.ts';
 
 /** A movement's line as one athlete did it. */
@@ -46,7 +45,7 @@ function findKeys(practice: Practice): Map<string, string> {
 function findKey(practice: Practice, keys: Map<string, string>, name: string): string {
   const found = keys.get(name);
   if (found !== undefined) return found;
-  const key = practice.findMovement(name)?.key ?? foldName(name);
+  const key = practice.keyOf(name);
   keys.set(name, key);
   return key;
 }

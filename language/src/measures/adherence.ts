@@ -4,7 +4,6 @@ import type { Modifier } from '../model/quantity.ts';
 import { findCourse } from '../plans/plan-calendar.ts';
 import type { Plan, SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
-import { foldName } from '../text/names.ts';
 import { isWorking } from './block-work.ts';
 import { findCell } from './expand-sets.ts';
 import { listPlannedSets, type PlannedSets } from './planned-sets.ts';
@@ -84,11 +83,7 @@ export function findSlot(practice: Practice, entry: SessionEntry): PlanSlot | un
 }
 
 export function planSlot(practice: Practice, { plan, day, week, nth }: PlanSlot): PlannedSets {
-  return listPlannedSets(plan.entry, day, week, (name) => keyOf(practice, name), nth);
-}
-
-function keyOf(practice: Practice, name: string): string {
-  return practice.findMovement(name)?.key ?? foldName(name);
+  return listPlannedSets(plan.entry, day, week, (name) => practice.keyOf(name), nth);
 }
 
 /** Sessions of one plan day, which add up, against that day. */
@@ -97,7 +92,7 @@ export function compareWithPlan(
   slot: PlanSlot,
   records: readonly SessionRecord[],
 ): Adherence {
-  const toKey = (name: string): string => keyOf(works.practice, name);
+  const toKey = (name: string): string => works.practice.keyOf(name);
   const { lines, omitted } = planSlot(works.practice, slot);
   const tallies = new Map<string, Tally>();
   for (const { line, sets } of lines) {

@@ -5,7 +5,7 @@ import type { Practice } from '../practice/practice.ts';
 import { findPosition } from '../practice/session-list.ts';
 import { expandLine } from './expand-sets.ts';
 import { identifyBlock } from './same-block.ts';
-import { nameMovement } from './series-sets.ts';
+import { findSeriesKey } from './series-sets.ts';
 import { measureAmount } from './set-work.ts';
 
 /** What of a line is compared with the last time the movement was done. */
@@ -68,7 +68,7 @@ export function findLastLine(
 ): { record: SessionRecord; block: Block; line: MovementLine } | undefined {
   const key = keyOf(practice, line);
   const kind = kindOf(practice, block);
-  const movement = nameMovement(practice.findMovement(line.name.text), line.name.text).key;
+  const movement = findSeriesKey(practice, line.name.text);
   const records = practice.sessionsWith(record.athlete, movement);
   for (let index = findPosition(records, record) - 1; index >= 0; index--) {
     const earlier = records[index]!;
@@ -89,7 +89,7 @@ const settingsOf = new WeakMap<MovementLine, string>();
 function keyOf(practice: Practice, line: MovementLine): string {
   const known = settingsOf.get(line) ?? printSettings(line);
   settingsOf.set(line, known);
-  return `${nameMovement(practice.findMovement(line.name.text), line.name.text).key}${known}`;
+  return `${findSeriesKey(practice, line.name.text)}${known}`;
 }
 
 /** ` | box 40 cm | two implements`, or nothing. */

@@ -2,7 +2,7 @@ import { findLatest } from './latest.ts';
 import { type Series, toMovementKey } from './max-candidates.ts';
 import { findMaxesOf, toPlainKey, type ValidMax } from './max-history.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
-import { nameMovement } from './series-sets.ts';
+import { findSeriesKey } from './series-sets.ts';
 import type { SessionWorks } from './session-work.ts';
 
 export type { MaxKind, ValidMax } from './max-history.ts';
@@ -25,7 +25,7 @@ export function findMaxOn(
   day: number,
   { series, formula = DEFAULT_FORMULA }: MaxOptions = {},
 ): ValidMax | undefined {
-  const { key } = nameMovement(works.practice.findMovement(movementName), movementName);
+  const key = findSeriesKey(works.practice, movementName);
   const history = findMaxesOf(works, athlete, key, formula);
   const levels = series
     ? [[series.key], [toPlainKey(key, series.perHand)]]
@@ -51,7 +51,7 @@ export function findStatedOn(
   day: number,
   { formula = DEFAULT_FORMULA }: Pick<MaxOptions, 'formula'> = {},
 ): ValidMax | undefined {
-  const { key } = nameMovement(works.practice.findMovement(movementName), movementName);
+  const key = findSeriesKey(works.practice, movementName);
   const { stated } = findMaxesOf(works, athlete, key, formula);
   const maxes = [toPlainKey(key, false), toPlainKey(key, true)].map((each) =>
     findLatest(stated.get(each) ?? [], day),

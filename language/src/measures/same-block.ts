@@ -2,7 +2,7 @@ import type { Block } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
 import { compareRecords, findPosition } from '../practice/session-list.ts';
-import { nameMovement } from './series-sets.ts';
+import { findSeriesKey } from './series-sets.ts';
 
 /** What makes two blocks the same: kind, passes, settings and set of movements; not letter, order, rounds, reps or loads. */
 export interface BlockIdentity {
@@ -45,7 +45,7 @@ function identifyLine(practice: Practice, line: Block['lines'][number]): string 
 }
 
 function keyOfLine(practice: Practice, { name }: Block['lines'][number]): string {
-  return nameMovement(practice.findMovement(name.text), name.text).key;
+  return findSeriesKey(practice, name.text);
 }
 
 export interface EarlierBlock {

@@ -1,5 +1,6 @@
 import type { Load } from '../model/quantity.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
+import type { Practice } from '../practice/practice.ts';
 import { type BlockWork, isWorking, type SetWork } from './block-work.ts';
 import { findCell } from './expand-sets.ts';
 import { type Series, toSeries } from './max-candidates.ts';
@@ -39,6 +40,11 @@ function toSeriesSet({ record, context }: SessionWork, block: BlockWork, done: S
 /** Key and spelling of the movement of a line: as defined, else as written. */
 export function nameMovement(movement: Movement | undefined, written: string): { key: string; name: string } {
   return { key: movement?.key ?? written.toLowerCase(), name: movement?.name ?? written };
+}
+
+/** The key of {@link nameMovement} for a written name. */
+export function findSeriesKey(practice: Practice, written: string): string {
+  return nameMovement(practice.findMovement(written), written).key;
 }
 
 /**

@@ -5,7 +5,7 @@ import { type BlockWork, computeBlockWork, type WorkContext } from './block-work
 import { type DayMax, estimateDayMaxes } from './day-max.ts';
 import { findLatest } from './latest.ts';
 import { DEFAULT_FORMULA, type OneRepMaxFormula } from './one-rep-max.ts';
-import { nameMovement } from './series-sets.ts';
+import { findSeriesKey } from './series-sets.ts';
 import { type BodyMass, WeighIns } from './weigh-ins.ts';
 import { addWork, NO_WORK, type Work } from './work.ts';
 
@@ -68,8 +68,7 @@ export class SessionWorks {
    */
   ofMovement(record: SessionRecord, key: string): SessionWork {
     const { practice } = this;
-    const isOfIt = ({ name: { text } }: MovementLine): boolean =>
-      nameMovement(practice.findMovement(text), text).key === key;
+    const isOfIt = ({ name }: MovementLine): boolean => findSeriesKey(practice, name.text) === key;
     return this.remember(record, `${record.index} ${key}`, () =>
       record.entry.blocks.flatMap((block) => {
         const lines = block.lines.filter(isOfIt);

@@ -3,6 +3,7 @@ import { type IsoWeek, startOfWeek, toIsoWeek } from '../calendar/iso-week.ts';
 import { findCourse, findDeload, findWeekOn } from '../plans/plan-calendar.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Practice } from '../practice/practice.ts';
+import { countBefore } from '../text/count-before.ts';
 import { foldName } from '../text/names.ts';
 import type { SessionWork, SessionWorks } from './session-work.ts';
 import { addWork, hasMetres, NO_WORK, volumeOf, type Work } from './work.ts';
@@ -63,14 +64,7 @@ function sliceDays(records: readonly SessionRecord[], from: number, to: number):
 
 /** Index of the first record on or after a day. */
 export function findFirst(records: readonly SessionRecord[], day: number): number {
-  let low = 0;
-  let high = records.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (records[middle]!.day < day) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return countBefore(records, (record) => record.day < day);
 }
 
 function findMarks(

@@ -1,7 +1,7 @@
 /** What a plan asks for on a day, line by line: sets, reps, kilograms and load. */
 import { computeBlockWork, isWorking, type SetWork, type WorkContext } from '../measures/block-work.ts';
 import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
-import { nameMovement, readExternal } from '../measures/series-sets.ts';
+import { findSeriesKey, readExternal } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import { addWork, NO_WORK, volumeOf, type Work } from '../measures/work.ts';
 import type { Block, MovementLine, PlanEntry } from '../model/entry.ts';
@@ -55,7 +55,7 @@ export function askTurn(
   const options = { athlete, today: on, unit: 'kg', formula, on, maxes } as const;
   const { blocks } = projectTurn(works, plan, turn, options);
   const context = openContext(works, athlete, on);
-  const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
+  const toKey = (name: string): string => findSeriesKey(practice, name);
   return blocks.flatMap((projected) => askBlock(blocks, projected, context, toKey));
 }
 

@@ -3,7 +3,7 @@ import { findSlotOf } from '../measures/adherence.ts';
 import { isWorking, type SetWork } from '../measures/block-work.ts';
 import { findCell } from '../measures/expand-sets.ts';
 import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
-import { nameMovement } from '../measures/series-sets.ts';
+import { findSeriesKey } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import type { DoneSlot } from '../measures/week-adherence.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
@@ -56,7 +56,7 @@ export function compareSlot(
   const turn = findTurn(entry, slot.week, slot.day, findCourse(practice, entry).start, slot.nth);
   const on = records[0]?.day ?? turn.date ?? day;
   const context = openContext(works, athlete, on);
-  const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
+  const toKey = (name: string): string => findSeriesKey(practice, name);
   const waiting = records.flatMap((record) => listDone(works.of(record).blocks, record.index, toKey));
   return findAsked(works, entry, turn, { athlete, on, formula }).map(({ block, lines }) => ({
     block,

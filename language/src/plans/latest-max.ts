@@ -3,7 +3,7 @@ import { fromDayNumber } from '../calendar/iso-date.ts';
 import { findMaxOn, findStatedOn, type ValidMax } from '../measures/maxes.ts';
 import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import type { Bound } from '../measures/result.ts';
-import { nameMovement } from '../measures/series-sets.ts';
+import { findSeriesKey } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 
 /** Days after which an estimate says little about today: then a stated or tested max goes before it (common practice). */
@@ -78,7 +78,7 @@ function findEstimate(
   day: number,
   formula: OneRepMaxFormula,
 ): KnownMax | undefined {
-  const { key } = nameMovement(works.practice.findMovement(name), name);
+  const key = findSeriesKey(works.practice, name);
   const plain = new Set([key, `${key} | two implements`]);
   const records = works.practice.sessionsOf(athlete);
   for (let index = records.length - 1; index >= 0; index--) {

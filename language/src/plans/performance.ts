@@ -4,7 +4,7 @@ import { fromDayNumber } from '../calendar/iso-date.ts';
 import { CHECKS } from '../checks/catalogue.ts';
 import { isWorking } from '../measures/block-work.ts';
 import { expandBlock, findCell } from '../measures/expand-sets.ts';
-import { nameMovement, readExternal } from '../measures/series-sets.ts';
+import { findSeriesKey, readExternal } from '../measures/series-sets.ts';
 import type { Block, MovementLine } from '../model/entry.ts';
 import type { Amount, Load, Measure } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
@@ -55,7 +55,7 @@ export function listPerformances(
   line: MovementLine,
 ): Performance[] {
   const { practice } = works;
-  const toKey = (written: string): string => nameMovement(practice.findMovement(written), written).key;
+  const toKey = (written: string): string => findSeriesKey(practice, written);
   const key = toKey(line.name.text);
   return practice.sessionsWith(athlete, key).flatMap((record): Performance[] => {
     if (record.day >= day || record.entry.missed || !belongs(record, of, line)) return [];

@@ -1,4 +1,4 @@
-import { nameMovement } from '../measures/series-sets.ts';
+import { findSeriesKey } from '../measures/series-sets.ts';
 import type { Block, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { Practice } from '../practice/practice.ts';
 import { findTurn } from './plan-calendar.ts';
@@ -22,7 +22,7 @@ export function findPlannedLines(
   const day = plan?.entry.days.find(({ number }) => number === asked?.day);
   if (!plan || !day) return [];
   const turn = findTurn(plan.entry, asked?.week ?? 1, day);
-  const toKey = (name: string): string => nameMovement(practice.findMovement(name), name).key;
+  const toKey = (name: string): string => findSeriesKey(practice, name);
   return takeTurn(plan.entry, turn, toKey).flatMap(({ block, lines }) =>
     lines.map(({ line, source }) => ({ block, line, source, isDeload: turn.deload !== undefined })),
   );

@@ -4,7 +4,6 @@ import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import type { Block, PlanEntry } from '../model/entry.ts';
 import type { Load, MassUnit, Rating, SetGroup } from '../model/quantity.ts';
-import { foldName } from '../text/names.ts';
 import { type Maxes, openMaxes } from './latest-max.ts';
 import { clamp, followSteps, moveSet } from './move-amount.ts';
 import type { PlanTurn } from './plan-calendar.ts';
@@ -54,7 +53,7 @@ export function projectTurn(
     formula,
     trainingMax: plan.trainingMax,
   };
-  const toKey = (name: string): string => practice.findMovement(name)?.key ?? foldName(name);
+  const toKey = (name: string): string => practice.keyOf(name);
   const blocks = takeTurn(plan, turn, toKey).map(({ block, lines }): ProjectedBlock => {
     const projected = lines.map((line) => projectLine(context, block, turn, line));
     return { block: { ...block, lines: projected.map(({ line }) => line) }, lines: projected };

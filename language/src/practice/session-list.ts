@@ -1,4 +1,5 @@
 import type { SessionEntry } from '../model/entry.ts';
+import { countBefore } from '../text/count-before.ts';
 import { foldName } from '../text/names.ts';
 import type { SessionRecord } from './athlete.ts';
 
@@ -23,13 +24,7 @@ export function countUpTo<T>(
   last: SessionRecord,
   recordOf: (item: T) => SessionRecord,
 ): number {
-  let [low, high] = [0, list.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (compareRecords(recordOf(list[middle]!), last) <= 0) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return countBefore(list, (item) => compareRecords(recordOf(item), last) <= 0);
 }
 
 const itself = (record: SessionRecord): SessionRecord => record;

@@ -1,5 +1,6 @@
 import type { Entry, FileModel, PlacedEntry } from '../model/entry.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
+import { countBefore } from '../text/count-before.ts';
 import { type LineEdit, replaceLines } from '../text/line-edit.ts';
 import { splitTexts } from '../text/lines.ts';
 import { countSameEnds, type SameEnds } from '../text/same-ends.ts';
@@ -29,7 +30,7 @@ export function readFile(reader: EntryReader, uri: string, text: string, previou
   const lines = splitTexts(text);
   if (!previous) return new ReadText({ uri, ...readAnew(reader, lines) }, { text });
   const same = countSameEnds(previous.lines, lines);
-  const read = readAgain(reader, lines, previous, same) ?? readAnew(reader, lines, previous);
+  const read = readAgain(reader, lines, previous, same);
   // Lines that are kept weakly stay until all files are read that are read at one go; those of edits come soon again.
   return new ReadText({ uri, ...read }, { text, lines });
 }
@@ -39,7 +40,7 @@ export function readEdited(reader: EntryReader, previous: ReadFile, edit: LineEd
   const before = previous.lines;
   const lines = replaceLines(before, edit);
   const same = { front: edit.first, back: before.length - edit.first - edit.removed };
-  const read = readAgain(reader, lines, previous, same) ?? readAnew(reader, lines, previous);
+  const read = readAgain(reader, lines, previous, same);
   return new ReadText({ uri: previous.model.uri, ...read }, { lines });
 }
 
@@ -66,28 +67,31 @@ function readAnew(reader: EntryReader, lines: readonly string[], previous?: Read
 }
 
 /**
- * Reads what stands between the lines that are the same from the top and from the bottom. Undefined where a `units`
- * entry may have changed, which concerns all of the file.
+ * Reads what stands between the lines that are the same from the top and from the bottom; all of the file where a `units`
+ * entry may have changed, which concerns all of it.
  */
 function readAgain(
   reader: EntryReader,
   lines: readonly string[],
-  { lines: before, model: { entries, units } }: ReadFile,
+  previous: ReadFile,
   { front: above, back: below }: SameEnds,
-): Read | undefined {
+): Read {
+  const { lines: before, model } = previous;
+  const { entries, units } = model;
   const shift = lines.length - before.length;
   // An entry ends where a header follows: that must be there still.
-  const kept = entries.findIndex(({ line, entry }) => line + entry.lineCount >= above);
-  const first = kept < 0 ? entries.length : kept;
+  const first = countBefore(entries, ({ line, entry }) => line + entry.lineCount < above);
   const last = entries[first - 1];
   const chunks: Chunk[] = [];
   let rest = entries.length;
   for (const chunk of findChunks(lines, last ? last.line + last.entry.lineCount : 0)) {
-    const isAsBefore = chunk.opens && chunk.from >= lines.length - below;
-    const same = isAsBefore ? entries.findIndex(({ line }) => line === chunk.from - shift) : -1;
-    if (same >= 0) {
-      rest = same;
-      break;
+    if (chunk.opens && chunk.from >= lines.length - below) {
+      const stood = chunk.from - shift;
+      const index = countBefore(entries, ({ line }) => line < stood);
+      if (entries[index]?.line === stood) {
+        rest = index;
+        break;
+      }
     }
     chunks.push(chunk);
   }
@@ -96,7 +100,7 @@ function readAgain(
     chunks.some(({ context }) => context === 'units') ||
     replaced.some(({ entry }) => entry.kind === 'units')
   )
-    return undefined;
+    return readAnew(reader, lines, previous);
   const known = indexEntries(before, replaced);
   const behind = entries.slice(rest);
   const read = chunks.map((chunk) => readChunk(reader, lines, chunk, units, known));

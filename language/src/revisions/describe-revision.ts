@@ -61,7 +61,7 @@ export function describeRevision(
 }
 
 function makeKeys(earlier: Practice, later: Practice, renames: Renames): NameKeys {
-  const after = (name: string): string => later.findMovement(name)?.key ?? foldName(name);
+  const after = (name: string): string => later.keyOf(name);
   const before = (name: string): string => {
     const defined = earlier.findMovement(name)?.name ?? name;
     return after(renames.find('exercise', defined));

@@ -4,7 +4,6 @@ import type { Cell, SetGroup } from '../model/quantity.ts';
 import { findPlannedLines, type PlannedLine } from '../plans/planned-lines.ts';
 import type { Practice } from '../practice/practice.ts';
 import { printAmount } from '../printing/print-quantity.ts';
-import { foldName } from '../text/names.ts';
 import { type BlockAt, findBlock, linesOf } from './find-lines.ts';
 import { editSpan, type Rewrite, type RewriteRequest, type Rewriter, rewriteFile } from './rewrite.ts';
 
@@ -67,8 +66,7 @@ function findPlannedAmount(
   planned: readonly PlannedLine[],
   line: MovementLine,
 ): string | undefined {
-  const toKey = ({ name }: MovementLine): string =>
-    practice.findMovement(name.text)?.key ?? foldName(name.text);
+  const toKey = ({ name }: MovementLine): string => practice.keyOf(name.text);
   const asked = planned.find(
     (each) => each.line.purpose === line.purpose && toKey(each.line) === toKey(line),
   );

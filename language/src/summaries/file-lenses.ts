@@ -34,11 +34,10 @@ export function listLensPlaces(
   for (const placed of listReaching(works.practice.file(uri)?.model, given)) {
     const { entry, line } = placed;
     if (entry.kind === 'plan') {
-      const spots = recallPlanSpots(works, { ...placed, entry }, options);
-      for (const [index, spot] of spots.entries()) {
-        const nth = spots.slice(0, index).filter((other) => isAt(other, spot)).length;
-        const words = isWorded(spot.line) ? spot.tell() : spot.told;
-        places.push({ kind: spot.kind, line: spot.line, nth, ...(words && { text: words.text }) });
+      for (const spot of recallPlanSpots(works, { ...placed, entry }, options)) {
+        const { kind, line: at, nth } = spot;
+        const text = isWorded(at) ? spot.tell().text : spot.text;
+        places.push({ kind, line: at, nth, ...(text !== undefined && { text }) });
       }
     }
     if (entry.kind !== 'session') continue;
@@ -65,8 +64,8 @@ export function describeLens(
   const { entry } = placed;
   if (entry.kind === 'plan') {
     const { kind, line, nth } = place;
-    const spots = recallPlanSpots(works, { ...placed, entry }, options).filter((spot) => isAt(place, spot));
-    const spot = spots[nth];
+    const spots = recallPlanSpots(works, { ...placed, entry }, options);
+    const spot = spots.find((each) => each.kind === kind && each.line === line && each.nth === nth);
     return spot && { kind, line, ...spot.tell() };
   }
   if (entry.kind !== 'session') return undefined;
@@ -84,10 +83,6 @@ export function describeLenses(works: SessionWorks, uri: string, options: LensOp
   return listLensPlaces(works, uri, options).flatMap(
     (place) => describeLens(works, uri, place, options) ?? [],
   );
-}
-
-function isAt(place: Omit<LensPlace, 'nth'>, { kind, line }: Omit<LensPlace, 'nth'>): boolean {
-  return place.kind === kind && place.line === line;
 }
 
 /** The quiet facts at the lines' ends of one file, of the entries that reach into some lines of it. */

@@ -12,7 +12,7 @@ import type { MaxKind, ValidMax } from '../measures/max-history.ts';
 import { findMaxOn } from '../measures/maxes.ts';
 import { findBests, type SeriesBests } from '../measures/records.ts';
 import type { Result } from '../measures/result.ts';
-import { nameMovement } from '../measures/series-sets.ts';
+import { findSeriesKey } from '../measures/series-sets.ts';
 import type { SessionWorks } from '../measures/session-work.ts';
 import { implementOf } from '../practice/movement.ts';
 import { fromGrams, type MassUnit } from '../units/mass.ts';
@@ -43,7 +43,7 @@ export function describeMovementMax(
   const { formula } = options;
   const series = findMachineSeries(works, movement, place);
   const max = findMaxOn(works, athlete, movement, day, { formula, ...(series && { series }) });
-  const key = series?.key ?? nameMovement(works.practice.findMovement(movement), movement).key;
+  const key = series?.key ?? findSeriesKey(works.practice, movement);
   const bests = findBests(works, athlete, day, formula).find((found) => found.series.key === key);
   const facts = [
     bests && describeBests(bests, unit),

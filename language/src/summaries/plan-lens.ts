@@ -13,7 +13,7 @@ import { printMinutes } from '../units/duration.ts';
 import { printNumber } from '../units/number.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import { computeDoneTotals, listDoneResults, printDoneTotals } from './done-totals.ts';
-import type { Lens, LensOptions, LineHint } from './lens.ts';
+import type { Lens, LensOptions, LensPlace, LineHint } from './lens.ts';
 import { type PlanView, projectWeek, viewPlan } from './plan-view.ts';
 import { listResults, printMuscles, printVolume, printVolumes } from './print-plan-totals.ts';
 import { count, joinFacts, printDay } from './words.ts';
@@ -25,53 +25,60 @@ const MOST_WEEKS = 12;
 type Words = Pick<Lens, 'text' | 'results'>;
 
 /** A lens of a plan, whose words are worked out when somebody asks for them, once. */
-export interface PlanSpot extends Pick<Lens, 'kind' | 'line'> {
-  readonly tell: () => Words;
-  /** What it was asked for already. */
-  readonly told: Words | undefined;
+export class PlanSpot implements LensPlace {
+  readonly kind: Lens['kind'];
+  readonly line: number;
+  readonly nth: number;
+  readonly #describe: () => Words;
+  #told: Words | undefined;
+
+  constructor({ kind, line, nth }: LensPlace, describe: () => Words) {
+    this.kind = kind;
+    this.line = line;
+    this.nth = nth;
+    this.#describe = describe;
+  }
+
+  /** Undefined as long as nobody asked. */
+  get text(): string | undefined {
+    return this.#told?.text;
+  }
+
+  tell(): Words {
+    this.#told ??= this.#describe();
+    return this.#told;
+  }
 }
 
 /** Where the lenses of a plan stand; until the history is read its percentages and targets wait. */
 export function listPlanSpots(works: SessionWorks, placed: PlacedEntry, options: LensOptions): PlanSpot[] {
   if (placed.entry.kind !== 'plan' || placed.entry.days.length === 0) return [];
   const plan = placed.entry;
-  const spot = (kind: Lens['kind'], { line }: Span, tell: () => Words): PlanSpot =>
-    new Spot(kind, placed.line + line, tell);
-  if (!options.complete)
-    return [spot('plan', plan.header, () => ({ text: 'history loading…', results: [] }))];
+  const spots: PlanSpot[] = [];
+  const add = (kind: Lens['kind'], span: Span, describe: () => Words): void => {
+    const line = placed.line + span.line;
+    const nth = spots.filter((other) => other.kind === kind && other.line === line).length;
+    spots.push(new PlanSpot({ kind, line, nth }, describe));
+  };
+  if (!options.complete) {
+    add('plan', plan.header, () => ({ text: 'history loading…', results: [] }));
+    return spots;
+  }
   const view = viewPlan(works, plan, options);
   const days = projectWeek(works, view, view.week);
-  const spots = [spot('plan', plan.header, () => describeWeek(works, view, days, options.today))];
+  add('plan', plan.header, () => describeWeek(works, view, days, options.today));
   const { weeks } = view.course;
   if (plan.weeks && weeks > 1 && weeks <= MOST_WEEKS)
-    spots.push(spot('plan', plan.weeks.span, () => describeCourse(works, view)));
+    add('plan', plan.weeks.span, () => describeCourse(works, view));
   for (const day of onceEach(days)) {
-    spots.push(spot('plan', day.turn.day.span, () => describeDay(works, view, day)));
+    add('plan', day.turn.day.span, () => describeDay(works, view, day));
     for (const { block, lines } of day.blocks) {
       if (BLOCK_KINDS[block.kind].endedByClock) continue;
       for (const line of lines.filter(saysMore))
-        spots.push(spot('line', line.source.span, () => explainLine(line, view.week)));
+        add('line', line.source.span, () => explainLine(line, view.week));
     }
   }
   return spots;
-}
-
-class Spot implements PlanSpot {
-  readonly kind: Lens['kind'];
-  readonly line: number;
-  told: Words | undefined;
-  readonly #describe: () => Words;
-
-  constructor(kind: Lens['kind'], line: number, describe: () => Words) {
-    this.kind = kind;
-    this.line = line;
-    this.#describe = describe;
-  }
-
-  readonly tell = (): Words => {
-    this.told ??= this.#describe();
-    return this.told;
-  };
 }
 
 function explainLine(line: ProjectedLine, week: number): Words {

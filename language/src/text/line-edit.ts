@@ -7,9 +7,6 @@ export interface LineEdit {
 }
 
 /** The lines after an edit. */
-export function replaceLines(
-  lines: readonly string[],
-  { first, removed, added }: LineEdit,
-): readonly string[] {
+export function replaceLines(lines: readonly string[], { first, removed, added }: LineEdit): string[] {
   return lines.slice(0, first).concat(added, lines.slice(first + removed));
 }

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createPractice } from '../../../language/src/create-practice.ts';
 import type { DayMax } from '../../../language/src/measures/day-max.ts';
-import { readReps } from '../../../language/src/measures/max-candidates.ts';
 import { SessionWorks } from '../../../language/src/measures/session-work.ts';
 import { printMax } from '../../../language/src/summaries/line-lens.ts';
 
@@ -586,33 +585,6 @@ describe('where an estimate comes from', () => {
       by: 'body-share',
     });
   });
-});
-
-test('reps of the first part of a set', () => {
-  const reps = (value: number) => ({ measure: 'reps', value, written: value, unit: 'rep' }) as const;
-  const seconds = { measure: 'seconds', value: 30, written: 30, unit: 's' } as const;
-  expect(readReps({ kind: 'attempt', made: 2, tried: 2, perSide: false })).toEqual({
-    reps: 2,
-    failed: false,
-    partial: false,
-  });
-  expect(readReps({ kind: 'attempt', made: 2, tried: 3, perSide: false })!.failed).toBe(true);
-  expect(readReps({ kind: 'cluster', parts: [reps(3)], perSide: false })).toEqual({
-    reps: 3,
-    failed: false,
-    partial: false,
-  });
-  expect(readReps({ kind: 'cluster', parts: [reps(3), reps(2)], perSide: false })!.partial).toBe(true);
-  expect(readReps({ kind: 'cluster', parts: [seconds], perSide: false })).toBeUndefined();
-  expect(readReps({ kind: 'cluster', parts: [], perSide: false })).toBeUndefined();
-  expect(readReps({ kind: 'sides', left: reps(8), right: reps(7) })).toEqual({
-    reps: 7,
-    failed: false,
-    partial: false,
-  });
-  expect(readReps({ kind: 'sides', left: seconds, right: seconds })).toBeUndefined();
-  expect(readReps({ kind: 'skipped' })).toBeUndefined();
-  expect(readReps(undefined)).toBeUndefined();
 });
 
 test('of the same number one that is no lower bound is told, wherever in the session it stands', () => {

@@ -548,6 +548,20 @@ describe('sums follow what they rest on', () => {
   });
 });
 
+test('an edit of one block leaves the very sums of the others', () => {
+  const practice = createPractice();
+  const log = 'session 2026-02-02 Ptolemy Grubb\n  A straight\n    Dip: 8\n  B straight\n    Plank: 30 s\n';
+  const works = new SessionWorks(practice);
+  const sum = (text: string) => {
+    practice.setFile('b.plim', text);
+    return works.of(practice.sessionsOf('Ptolemy Grubb')[0]!).blocks;
+  };
+  const [dips, planks] = sum(log);
+  const [moreDips, samePlanks] = sum(log.replace('Dip: 8', 'Dip: 9'));
+  expect([dips!.total.reps, moreDips!.total.reps]).toEqual([8, 9]);
+  expect(samePlanks).toBe(planks);
+});
+
 test('estimates of one session by several formulas are kept apart', () => {
   const { works } = sumsOf('  Bar Press: 5 @ 100 kg rpe 10');
   const work = works.of(works.practice.sessionsOf('Ptolemy Grubb')[0]!);
