@@ -360,7 +360,7 @@ export function startServer(
     // It may be said of a definition on which line another of that name stands.
     const uris = new Set(moved ? practice.definingUris() : []);
     for (const athlete of athletes)
-      for (const { uri } of practice.sessionsOf(practice.resolveAthlete(athlete))) uris.add(uri);
+      for (const uri of practice.urisOf(practice.resolveAthlete(athlete))) uris.add(uri);
     return uris;
   }
 

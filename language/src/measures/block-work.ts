@@ -3,7 +3,7 @@ import type { SetGroup } from '../model/quantity.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Movement } from '../practice/movement.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
-import { countRounds, type ExpandedSet, expandBlock } from './expand-sets.ts';
+import { countRounds, type ExpandedSet, expandLine } from './expand-sets.ts';
 import { computeSetWork } from './set-work.ts';
 import { addWork, NO_WORK, type Work } from './work.ts';
 
@@ -48,11 +48,11 @@ const knownSets = new WeakMap<SetGroup, KnownSet>();
 /** Written once, a set is done several times, and lines of the same text are the same fact in all sessions. */
 function sumSet(
   set: ExpandedSet,
+  movement: Movement | undefined,
   blockKind: Block['kind'],
-  { findMovement, bodyMass, sex }: WorkContext,
+  { bodyMass, sex }: WorkContext,
 ): Work {
-  const { group, line } = set;
-  const movement = findMovement(line.name.text);
+  const { group } = set;
   const sum = (): Work => computeSetWork(set, { movement, blockKind, bodyMass, ...(sex && { sex }) });
   if (set.amount !== group.amount || set.unfinished) return sum();
   const known = knownSets.get(group);
@@ -73,15 +73,20 @@ export function computeBlockWork(
   record: Pick<SessionRecord, 'index'>,
   context: WorkContext,
 ): BlockWork {
-  const sets = expandBlock(block, record.index).map(
-    (set): SetWork => ({ set, work: sumSet(set, block.kind, context) }),
-  );
+  const sets = block.lines.flatMap((line, index): SetWork[] => {
+    const movement = context.findMovement(line.name.text);
+    return expandLine(block, index, record.index).map((set) => ({
+      set,
+      work: sumSet(set, movement, block.kind, context),
+    }));
+  });
   const working = sets.filter(({ set }) => isWorking(set, block));
   const roundCount = countRounds(block);
-  const rounds: Work[] = [];
+  const byRound: Work[][] = [];
   for (const { set, work } of working) {
     if (set.round === undefined) continue;
-    rounds[set.round] = rounds[set.round] ? addWork([rounds[set.round]!, work]) : work;
+    byRound[set.round] ??= [];
+    byRound[set.round]!.push(work);
   }
   const broken = block.lines
     .filter((line) => line.broken)
@@ -103,5 +108,11 @@ export function computeBlockWork(
         ]
       : [];
   const total = addWork([NO_WORK, ...working.map(({ work }) => work), ...broken, ...unknownRounds]);
-  return { block, sets, total, rounds: Array.from(rounds, (work) => work ?? NO_WORK), roundCount };
+  return {
+    block,
+    sets,
+    total,
+    rounds: Array.from(byRound, (works) => (works ? addWork(works) : NO_WORK)),
+    roundCount,
+  };
 }

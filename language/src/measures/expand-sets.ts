@@ -47,10 +47,10 @@ export function expandLine(block: Block, lineIndex: number, athleteIndex = 0): E
   const rounds =
     BLOCK_KINDS[block.kind].inRounds || block.rounds !== undefined ? countRounds(block) : undefined;
   const line = block.lines[lineIndex]!;
-  return [
-    ...expandWritten(block, line, lineIndex, rounds, athleteIndex),
-    ...expandPartRound(block, line, lineIndex, rounds, athleteIndex),
-  ];
+  const sets = expandWritten(block, line, lineIndex, rounds, athleteIndex);
+  const part = expandPartRound(block, line, lineIndex, rounds, athleteIndex);
+  if (part) sets.push(part);
+  return sets;
 }
 
 function expandWritten(
@@ -60,23 +60,15 @@ function expandWritten(
   rounds: number | undefined,
   athleteIndex: number,
 ): ExpandedSet[] {
-  const written = (findCell(line, athleteIndex)?.sets ?? []).flatMap((group, groupIndex) =>
-    Array.from({ length: group.count }, () => ({
-      line,
-      group,
-      groupIndex,
-      amount: group.amount,
-      unfinished: false,
-    })),
-  );
+  const written = listWritten(line, athleteIndex);
   const takesTurns = block.alternating && (block.kind === 'every' || block.kind === 'intervals');
   if (rounds === undefined) {
-    return BLOCK_KINDS[block.kind].inRounds ? written.map((set, round) => ({ ...set, round })) : written;
+    return BLOCK_KINDS[block.kind].inRounds ? placeInRounds(written, (index) => index) : written;
   }
   if (takesTurns) {
     const step = block.lines.length;
     const turns = Math.max(0, Math.ceil((rounds - lineIndex) / step));
-    return repeat(written, turns).map((set, turn) => ({ ...set, round: lineIndex + turn * step }));
+    return placeInRounds(repeat(written, turns), (turn) => lineIndex + turn * step);
   }
   const slots = rounds * block.passes;
   // One set for each round is done in each of its passes; one for each pass is written out.
@@ -85,14 +77,37 @@ function expandWritten(
       ? written.flatMap((set) => repeat([set], block.passes))
       : repeat(written, slots);
   const perRound = sets.length > rounds ? block.passes : 1;
-  return sets.map((set, index) => ({ ...set, round: Math.floor(index / perRound) }));
+  return placeInRounds(sets, (index) => Math.floor(index / perRound));
+}
+
+/** Those of a line, each as often as it is written: `3x5` three times. */
+function listWritten(line: MovementLine, athleteIndex: number): ExpandedSet[] {
+  const sets: ExpandedSet[] = [];
+  for (const [groupIndex, group] of (findCell(line, athleteIndex)?.sets ?? []).entries()) {
+    const set: ExpandedSet = { line, group, groupIndex, amount: group.amount, unfinished: false };
+    for (let times = 0; times < group.count; times++) sets.push(set);
+  }
+  return sets;
+}
+
+function placeInRounds(sets: readonly ExpandedSet[], roundOf: (index: number) => number): ExpandedSet[] {
+  return sets.map(
+    ({ line, group, groupIndex, amount, unfinished }, index): ExpandedSet => ({
+      line,
+      group,
+      groupIndex,
+      amount,
+      unfinished,
+      round: roundOf(index),
+    }),
+  );
 }
 
 /** One set stands for all; a skipped line stays one skipped set; any other number is taken as written. */
-function repeat<T extends { readonly amount: Amount | undefined }>(sets: readonly T[], times: number): T[] {
+function repeat(sets: ExpandedSet[], times: number): ExpandedSet[] {
   const only = sets.length === 1 ? sets[0]! : undefined;
-  if (!only || only.amount?.kind === 'skipped') return [...sets];
-  return Array.from({ length: times }, () => only);
+  if (!only || only.amount?.kind === 'skipped') return sets;
+  return new Array<ExpandedSet>(times).fill(only);
 }
 
 /** `done 4 rounds + 12 cal + 5`: in the fifth round the first line's 12 calories, and five reps of the second. */
@@ -102,16 +117,14 @@ function expandPartRound(
   lineIndex: number,
   rounds: number | undefined,
   athleteIndex: number,
-): ExpandedSet[] {
+): ExpandedSet | undefined {
   const done = block.done?.plus[lineIndex];
   const groups = findCell(line, athleteIndex)?.sets ?? [];
   const groupIndex = groups.length - 1;
   const group = groups[groupIndex];
-  if (!done || !group) return [];
+  if (!done || !group) return undefined;
   const amount: Amount = { kind: 'quantity', quantity: done, perSide: false };
-  return [
-    { line, group, groupIndex, amount, round: rounds ?? 0, unfinished: !isFinished(done, group.amount) },
-  ];
+  return { line, group, groupIndex, amount, round: rounds ?? 0, unfinished: !isFinished(done, group.amount) };
 }
 
 function isFinished(done: Quantity, asked: Amount | undefined): boolean {

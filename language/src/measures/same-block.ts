@@ -48,6 +48,19 @@ function keyOfLine(practice: Practice, { name }: Block['lines'][number]): string
   return findSeriesKey(practice, name.text);
 }
 
+interface Found {
+  readonly edition: number;
+  readonly record: SessionRecord;
+  readonly last: LastBlock;
+}
+
+const found = new WeakMap<Block, Found>();
+
+export interface LastBlock {
+  readonly same?: EarlierBlock;
+  readonly changed?: EarlierBlock & { readonly now: string; readonly before: string };
+}
+
 export interface EarlierBlock {
   readonly record: SessionRecord;
   readonly block: Block;
@@ -57,14 +70,19 @@ export interface EarlierBlock {
  * The same block of the same athlete, the last time before a session; else, where one movement changed, the last that
  * differs by it, and by which.
  */
-export function findLastSameBlock(
-  practice: Practice,
-  record: SessionRecord,
-  block: Block,
-): { same?: EarlierBlock; changed?: EarlierBlock & { readonly now: string; readonly before: string } } {
+export function findLastSameBlock(practice: Practice, record: SessionRecord, block: Block): LastBlock {
+  const { edition } = practice;
+  const known = found.get(block);
+  if (known?.edition === edition && known.record === record) return known.last;
+  const last = searchLastBlock(practice, record, block);
+  found.set(block, { edition, record, last });
+  return last;
+}
+
+function searchLastBlock(practice: Practice, record: SessionRecord, block: Block): LastBlock {
   if (block.implicit || block.lines.length === 0) return {};
   const identity = identifyBlock(practice, block);
-  let changed: ReturnType<typeof findLastSameBlock>['changed'];
+  let changed: LastBlock['changed'];
   for (const earlier of listEarlier(practice, record, block)) {
     for (const other of earlier.entry.blocks) {
       if (other.kind !== block.kind || other.implicit) continue;

@@ -8,7 +8,7 @@ import { computePushUpShare, type WEIGHED_PUSH_UPS } from './body-share.ts';
 import { readReserve } from './exertion.ts';
 import { type ExpandedSet, lacksLoad } from './expand-sets.ts';
 import type { Omission } from './result.ts';
-import { NO_WORK, type Work } from './work.ts';
+import { addWork, NO_WORK, type Work } from './work.ts';
 
 /** What the sums of a set rest on, beside the set itself. */
 export interface SetContext {
@@ -48,38 +48,17 @@ export function computeSetWork(set: ExpandedSet, context: SetContext): Work {
       atLeast: true,
       omitted: [{ what: name, why: 'a set without a load' }],
     };
-  const main = computeAmountWork(name, amount, group.load, context);
-  const parts = [
-    main,
+  return addWork([
+    { ...NO_WORK, sets: counted, hardSets: hard },
+    computeAmountWork(name, amount, group.load, context),
     ...group.drops.map((drop) => computeAmountWork(name, drop.amount, drop.load, context)),
-  ];
-  return parts.reduce<Work>((sum, part) => combine(sum, part), { ...NO_WORK, sets: counted, hardSets: hard });
+  ]);
 }
 
 /** A set whose load is forgotten counts its reps and no kilograms, not even those of the body. */
 function countReps(amount: Amount): Work {
   const done = measureAmount(amount);
   return done?.quantity.measure === 'reps' ? { ...NO_WORK, reps: done.total } : NO_WORK;
-}
-
-function combine(a: Work, b: Work): Work {
-  return {
-    sets: a.sets + b.sets,
-    hardSets: a.hardSets + b.hardSets,
-    reps: a.reps + b.reps,
-    weighedReps: a.weighedReps + b.weighedReps,
-    external: a.external + b.external,
-    body: a.body + b.body,
-    carried: a.carried + b.carried,
-    seconds: a.seconds + b.seconds,
-    contacts: a.contacts + b.contacts,
-    metres: a.metres + b.metres,
-    carriedMetres: a.carriedMetres + b.carriedMetres,
-    machineMetres: a.machineMetres + b.machineMetres,
-    calories: a.calories + b.calories,
-    atLeast: a.atLeast || b.atLeast,
-    omitted: b.omitted.length === 0 ? a.omitted : [...a.omitted, ...b.omitted],
-  };
 }
 
 /** Loaded or body-weight strength work near failure; other work only when it was rated. */

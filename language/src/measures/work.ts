@@ -47,34 +47,37 @@ export const NO_WORK: Work = {
   omitted: [],
 };
 
-const SUMS = [
-  'sets',
-  'hardSets',
-  'reps',
-  'weighedReps',
-  'external',
-  'body',
-  'carried',
-  'seconds',
-  'contacts',
-  'metres',
-  'carriedMetres',
-  'machineMetres',
-  'calories',
-] as const satisfies readonly (keyof Work)[];
-
-/** Sums work; what was left out is named once. */
+/** Sums work; what was left out is named once. Each sum by its name: this runs for every set of a history. */
 export function addWork(parts: readonly Work[]): Work {
   if (parts.length === 1) return parts[0]!;
   const total: { -readonly [K in keyof Work]: Work[K] } = { ...NO_WORK };
-  const omitted = new Map<string, Omission>();
   for (const part of parts) {
-    for (const sum of SUMS) total[sum] += part[sum];
+    total.sets += part.sets;
+    total.hardSets += part.hardSets;
+    total.reps += part.reps;
+    total.weighedReps += part.weighedReps;
+    total.external += part.external;
+    total.body += part.body;
+    total.carried += part.carried;
+    total.seconds += part.seconds;
+    total.contacts += part.contacts;
+    total.metres += part.metres;
+    total.carriedMetres += part.carriedMetres;
+    total.machineMetres += part.machineMetres;
+    total.calories += part.calories;
     total.atLeast ||= part.atLeast;
-    for (const omission of part.omitted) omitted.set(`${omission.what}\n${omission.why}`, omission);
   }
-  total.omitted = [...omitted.values()];
+  total.omitted = joinOmitted(parts);
   return total;
+}
+
+function joinOmitted(parts: readonly Work[]): readonly Omission[] {
+  const some = parts.filter(({ omitted }) => omitted.length > 0);
+  if (some.length === 0) return NO_WORK.omitted;
+  const omitted = new Map<string, Omission>();
+  for (const part of some)
+    for (const omission of part.omitted) omitted.set(`${omission.what}\n${omission.why}`, omission);
+  return [...omitted.values()];
 }
 
 /** All metres, for whether there are any: as a sum they are never shown. */

@@ -11,7 +11,7 @@ import { type KnownMax, type Maxes, openMaxes } from './latest-max.ts';
 import type { PlanTurn } from './plan-calendar.ts';
 
 interface Asked {
-  readonly definitionsVersion: number;
+  readonly settingsVersion: number;
   /** Of the practice, when it was last known to be right. */
   edition: number;
   readonly movements: Movements;
@@ -39,7 +39,7 @@ export function findAsked(
   { athlete, on, formula }: { athlete: string; on: number; formula: OneRepMaxFormula },
 ): readonly AskedBlock[] {
   const { practice } = works;
-  const { edition, definitionsVersion } = practice;
+  const { edition, settingsVersion } = practice;
   const doneBefore = [...turn.doneBefore].map(([day, times]) => `${day.number} ${times}`);
   const id = [athlete, on, formula, works.bodyMassOn(athlete, on)?.grams, turn.week, ...doneBefore].join(
     '\n',
@@ -55,20 +55,20 @@ export function findAsked(
   const asked: AskedMax[] = [];
   const blocks = askTurn(works, plan, turn, { athlete, on, formula, maxes: noteAsked(maxes, asked) });
   const movements = listKeysOfDay(practice, plan, turn.day);
-  ofDay.set(id, { definitionsVersion, edition, movements, maxes: asked, blocks });
+  ofDay.set(id, { settingsVersion, edition, movements, maxes: asked, blocks });
   return blocks;
 }
 
 /** Most edits of a set change no max that a plan asks for. */
 function isStillRight(
   practice: Practice,
-  { definitionsVersion, edition, movements, maxes: asked }: Asked,
+  { settingsVersion, edition, movements, maxes: asked }: Asked,
   athlete: string,
   on: number,
   maxes: Maxes,
 ): boolean {
-  if (definitionsVersion !== practice.definitionsVersion) return false;
   if (edition === practice.edition) return true;
+  if (settingsVersion !== practice.settingsVersion || practice.hasRedefined(edition, movements)) return false;
   if (!practice.hasChangedSince(edition, athlete, on - 1, movements)) return true;
   return asked.every(({ kind, movement, max }) => isAlike(maxes[kind](movement), max));
 }

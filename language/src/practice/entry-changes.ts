@@ -38,6 +38,14 @@ export function compareEntries(before: readonly PlacedEntry[], after: readonly P
   return { removed: [...left.values()], added, moved };
 }
 
+/** Entries that stay, where their order does not: of two definitions of one name the first counts. */
+export function listReordered(before: readonly PlacedEntry[], after: readonly PlacedEntry[]): PlacedEntry[] {
+  const [had, have] = [before, after].map((entries) => new Set(entries.map(({ entry }) => entry)));
+  const kept = before.filter(({ entry }) => have!.has(entry));
+  const stays = after.filter(({ entry }) => had!.has(entry));
+  return stays.filter(({ entry }, index) => entry !== kept[index]?.entry);
+}
+
 function isSameAt(a: PlacedEntry, b: PlacedEntry): boolean {
   return a.entry === b.entry && a.line === b.line;
 }

@@ -1,11 +1,11 @@
-import type { Entry, FileModel, PlacedEntry, SessionEntry } from '../model/entry.ts';
+import type { FileModel, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import type { EntryReader } from '../reading/read-entry.ts';
 import { type ReadFile, readEdited, readFile } from '../reading/read-file.ts';
 import type { LineEdit } from '../text/line-edit.ts';
 import { foldName } from '../text/names.ts';
 import type { Athlete, Place, Plan, SessionRecord } from './athlete.ts';
-import type { Movements } from './change-log.ts';
-import { compareEntries } from './entry-changes.ts';
+import { ChangeLog, type Movements } from './change-log.ts';
+import { compareEntries, listReordered } from './entry-changes.ts';
 import type { Movement } from './movement.ts';
 import { NameIndex } from './name-index.ts';
 import { type Naming, SessionIndex, type Whose } from './session-index.ts';
@@ -16,6 +16,9 @@ export const LIBRARY_SCHEME = 'plimsoll-library:/';
 
 /** The built-in movements by every spelling. Nothing changes it, so that practices may share one. */
 export type Library = Pick<NameIndex<Movement>, 'find' | 'spellings' | 'values'>;
+
+/** Definitions hold whatever the day. */
+const ANY_DAY = 0;
 
 /** Counts for all practices together, so that what is kept by a fact that two of them share is never taken for the other's. */
 let versions = 0;
@@ -56,6 +59,8 @@ export class Practice {
   definitionsVersion = ++versions;
   /** The same for what `exercise` defines alone: what names stand for. */
   movementsVersion = ++versions;
+  /** The same for all other definitions: whom sessions are of, where they are and what was planned. */
+  settingsVersion = ++versions;
   /** Another number also when a definition only stands on another line. */
   linesVersion = ++versions;
 
@@ -67,6 +72,7 @@ export class Practice {
   private readonly places = new NameIndex<Place>();
   private readonly plans = new NameIndex<Plan>();
   private readonly sessions = new SessionIndex();
+  private readonly redefinitions = new ChangeLog();
 
   constructor(reader: EntryReader, library: Library) {
     this.reader = reader;
@@ -217,6 +223,19 @@ export class Practice {
     return this.sessions.hasChanged(this.whose(athlete), edition, lastDay, movements);
   }
 
+  /**
+   * Whether any of some movements (keys) was defined otherwise after an edition, or another name came to stand for it or
+   * ceased to.
+   */
+  hasRedefined(edition: number, movements?: Movements): boolean {
+    return this.redefinitions.hasChanged(edition, ANY_DAY, movements);
+  }
+
+  /** The files in which an athlete's sessions stand. */
+  urisOf(athlete: string): ReadonlySet<string> {
+    return this.sessions.urisOf(this.whose(athlete));
+  }
+
   /** What the lines of an athlete's sessions name: keys of movements, and folded names that nothing defines. */
   keysDone(athlete: string): ReadonlySet<string> {
     return this.sessions.keysOf(this.whose(athlete), this.naming());
@@ -262,16 +281,29 @@ export class Practice {
   private replace(uri: string, before: FileModel | undefined, after: FileModel | undefined): PracticeChange {
     this.edition = ++versions;
     const changes = compareEntries(before?.entries ?? [], after?.entries ?? []);
-    const changed = [...changes.removed, ...changes.added].map(({ entry }) => entry.kind);
-    const definitions = changed.some(isDefinition);
-    const moved = changes.moved.some(({ entry }) => isDefinition(entry.kind));
+    const moved = changes.moved.some(isDefinition);
+    const redone = [
+      ...[...changes.removed, ...changes.added].filter(isDefinition),
+      ...(moved
+        ? listReordered(before!.entries.filter(isDefinition), after!.entries.filter(isDefinition))
+        : []),
+    ];
+    const definitions = redone.length > 0;
+    const spellings = redone.flatMap(spellingsIn);
+    const redefined = new Set(spellings.flatMap((name) => [name, this.keyOfFolded(name)]));
     if (definitions || moved) {
       for (const index of [this.movements, this.athletes, this.places, this.plans]) index.removeFile(uri);
       for (const placed of after?.entries ?? []) this.define(uri, placed);
       this.linesVersion = ++versions;
     }
     if (definitions) this.definitionsVersion = ++versions;
-    if (changed.includes('exercise')) this.movementsVersion = ++versions;
+    if (redone.some(({ entry }) => entry.kind !== 'exercise')) this.settingsVersion = ++versions;
+    if (redone.some(({ entry }) => entry.kind === 'exercise')) {
+      this.movementsVersion = ++versions;
+      // Where two definitions share a name, the other may count from now on.
+      for (const name of spellings) redefined.add(this.keyOfFolded(name));
+      this.redefinitions.note(this.edition, ANY_DAY, redefined);
+    }
     return { definitions, moved, athletes: this.sessions.change(uri, changes, this.edition, this.naming()) };
   }
 
@@ -300,6 +332,12 @@ function spellingsOf({ key, entry }: Movement): string[] {
   return [key, ...entry.also.map((spelling) => foldName(spelling.text))];
 }
 
-function isDefinition(kind: Entry['kind']): boolean {
+/** Folded, of a movement defined there. */
+function spellingsIn(placed: PlacedEntry): string[] {
+  const movement = toMovement('', placed, false);
+  return movement ? spellingsOf(movement) : [];
+}
+
+function isDefinition({ entry: { kind } }: PlacedEntry): boolean {
   return kind === 'exercise' || kind === 'athlete' || kind === 'place' || kind === 'plan';
 }

@@ -73,6 +73,11 @@ export class SessionIndex {
     return new Set(lists.flatMap((list) => [...this.spellingsOf(list, naming).keys()]));
   }
 
+  urisOf({ athlete, adopts }: Whose): ReadonlySet<string> {
+    const lists = [athlete, ...(adopts ? [''] : [])].flatMap((key) => this.lists.get(key) ?? []);
+    return new Set(lists.flatMap((list) => [...list.uris()]));
+  }
+
   /** The records of a session entry, one for each athlete, as written. */
   recordsOf(uri: string, placed: PlacedEntry): readonly SessionRecord[] {
     const known = this.byEntry.get(placed.entry);

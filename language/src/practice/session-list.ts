@@ -50,14 +50,27 @@ export class SessionList {
   private sorted: readonly SessionRecord[] = [];
   private added: SessionRecord[] = [];
   private readonly removed = new Set<SessionRecord>();
+  /** How many of them stand in each file. */
+  private readonly counts = new Map<string, number>();
   /** Made when first asked for: of most athletes nobody asks. */
   private named: Map<string, readonly SessionRecord[]> | undefined;
 
   /** Takes effect when the list is next asked for: files are read by the hundred. */
   change(removed: readonly SessionRecord[], added: readonly SessionRecord[]): void {
     if (removed.length > 0) this.settle();
-    for (const record of removed) this.removed.add(record);
-    this.added.push(...added);
+    for (const record of removed) {
+      this.removed.add(record);
+      this.count(record, -1);
+    }
+    for (const record of added) {
+      this.added.push(record);
+      this.count(record, 1);
+    }
+  }
+
+  /** Those of the files in which they stand. */
+  uris(): Iterable<string> {
+    return this.counts.keys();
   }
 
   get records(): readonly SessionRecord[] {
@@ -70,6 +83,12 @@ export class SessionList {
     this.settle();
     this.named ??= collectByName(this.sorted);
     return this.named;
+  }
+
+  private count({ uri }: SessionRecord, step: 1 | -1): void {
+    const count = (this.counts.get(uri) ?? 0) + step;
+    if (count === 0) this.counts.delete(uri);
+    else this.counts.set(uri, count);
   }
 
   private settle(): void {

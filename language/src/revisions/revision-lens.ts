@@ -1,4 +1,5 @@
 /** What stands over a plan that is no longer as it was. */
+import type { Result } from '../measures/result.ts';
 import type { Lens } from '../summaries/lens.ts';
 import { count } from '../summaries/words.ts';
 import { printEffect, printNoEffect } from './print-effect.ts';
@@ -8,7 +9,9 @@ import type { PlanRevision, Revision } from './revision.ts';
 export function describeRevisionLenses({ plans }: Revision, since: string): Omit<Lens, 'kind'>[] {
   return plans.flatMap((plan) => {
     if (plan.line === undefined) return [];
-    return [{ line: plan.line, text: `since ${since}: ${summarisePlan(plan)}`, results: listResults(plan) }];
+    return [
+      { line: plan.line, text: `since ${since}: ${summarisePlan(plan)}`, explain: () => listResults(plan) },
+    ];
   });
 }
 
@@ -24,7 +27,7 @@ export function summarisePlan({ change, effects, blocks, lines, texts, was }: Pl
   return `${count(changes, 'change')}, ${none}`;
 }
 
-function listResults({ effects }: PlanRevision): Lens['results'] {
+function listResults({ effects }: PlanRevision): Result[] {
   const [first] = effects;
   if (!first) return [];
   return [first.sets, first.volume, first.time, first.intensity].filter((result) => result !== undefined);

@@ -10,6 +10,8 @@ import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import { measureAmount } from '../measures/set-work.ts';
 import { toWorkResults } from '../measures/work-results.ts';
 import type { Block } from '../model/entry.ts';
+import type { SessionRecord } from '../practice/athlete.ts';
+import type { Practice } from '../practice/practice.ts';
 import { printClock } from '../units/duration.ts';
 import { fromGrams } from '../units/mass.ts';
 import { printNumber } from '../units/number.ts';
@@ -31,7 +33,11 @@ export function describeBlock(
   if (!headline) return undefined;
   const text = joinFacts(headline.facts);
   if (text === '') return undefined;
-  return { kind: 'block', text, results: areSumsKnown(work, [block], options) ? headline.results : [] };
+  return {
+    kind: 'block',
+    text,
+    explain: () => (areSumsKnown(work, [block], options) ? headline.explain() : []),
+  };
 }
 
 /** Kinds whose headline always says something, if only how many sets there were. */
@@ -55,6 +61,27 @@ export function hasHeadline(
   return ALWAYS_SAYING.has(block.kind) || describeBlock(works, work, block, options) !== undefined;
 }
 
+/** Kinds whose headline says how they stand to the last time. */
+const COMPARED: ReadonlySet<Block['kind']> = new Set([
+  'circuit',
+  'superset',
+  'giant set',
+  'amrap',
+  'for time',
+]);
+
+/** Whether {@link describeBlock} says nothing of other movements than the block's, as of one that another took the place of. */
+export function namesNoOther(
+  practice: Practice,
+  record: SessionRecord,
+  block: Block,
+  { complete }: LensOptions,
+): boolean {
+  return (
+    !complete || !COMPARED.has(block.kind) || findLastSameBlock(practice, record, block).same !== undefined
+  );
+}
+
 /** The main sum of a block, unless it may still change. */
 function printTotal(
   works: SessionWorks,
@@ -66,7 +93,10 @@ function printTotal(
   return text === undefined || areSumsKnown(work, [block], options) ? text : LOADING;
 }
 
-type Headline = { readonly facts: readonly (string | undefined)[]; readonly results: readonly Result[] };
+interface Headline {
+  readonly facts: readonly (string | undefined)[];
+  readonly explain: () => readonly Result[];
+}
 type Describe = (
   works: SessionWorks,
   work: SessionWork,
@@ -82,12 +112,11 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
   if (timed.length === 0) {
     return {
       facts: [count(blockWork.total.sets, 'working set'), printTotal(works, work, blockWork, options)],
-      results: explainWork(work, blockWork),
+      explain: () => explainWork(work, blockWork),
     };
   }
   const seconds = timed.reduce((sum, round) => sum + times[round]!, 0);
   const density = computeWorkDensity(blockWork, times);
-  const whole = computeBlockDensity(blockWork, times);
   const drift = density && describeDrift(works, work, blockWork, density, options);
   return {
     facts: [
@@ -102,12 +131,15 @@ const describeRounds: Describe = (works, work, blockWork, options) => {
             .filter((part) => part !== undefined)
             .join(', '),
     ],
-    results: [
-      ...(density ? [density] : []),
-      ...(whole ? [whole] : []),
-      ...(drift?.result ? [drift.result] : []),
-      ...explainWork(work, blockWork),
-    ],
+    explain: () => {
+      const whole = computeBlockDensity(blockWork, times);
+      return [
+        ...(density ? [density] : []),
+        ...(whole ? [whole] : []),
+        ...(drift?.result ? [drift.result] : []),
+        ...explainWork(work, blockWork),
+      ];
+    },
   };
 };
 
@@ -173,13 +205,13 @@ function describeDrift(
 const describeStraight: Describe = (works, work, blockWork, options) => {
   const { block, total } = blockWork;
   const lines = block.lines.filter((line) => line.purpose !== 'warmup');
-  const results = explainWork(work, blockWork);
+  const explain = () => explainWork(work, blockWork);
   const sum = printTotal(works, work, blockWork, options);
-  if (lines.length !== 1) return { facts: [count(total.sets, 'working set'), sum], results };
+  if (lines.length !== 1) return { facts: [count(total.sets, 'working set'), sum], explain };
   const top = findTopSet(blockWork, work.record.index);
   return {
     facts: [top && `top set ${top}`, count(total.sets, 'working set'), sum],
-    results,
+    explain,
   };
 };
 
@@ -220,7 +252,7 @@ const describeScore: Describe = (works, work, blockWork, options) => {
       printTotal(works, work, blockWork, options),
       density && areSumsKnown(work, [block], options) ? printDensity(density, blockWork, unit) : undefined,
     ],
-    results: [...(density ? [density] : []), ...explainWork(work, blockWork)],
+    explain: () => [...(density ? [density] : []), ...explainWork(work, blockWork)],
   };
 };
 
@@ -271,7 +303,7 @@ const describeEvery: Describe = (works, work, blockWork, options) => {
       sets.length > 0 ? `${made} of ${sets.length} made` : undefined,
       printTotal(works, work, blockWork, options),
     ],
-    results: explainWork(work, blockWork),
+    explain: () => explainWork(work, blockWork),
   };
 };
 
@@ -288,7 +320,7 @@ const describeIntervals: Describe = (works, work, blockWork, options) => {
         : describeAmounts(sets.map((set) => set.amount && measureAmount(set.amount)));
   return {
     facts: [spread, printTotal(works, work, blockWork, options)],
-    results: explainWork(work, blockWork),
+    explain: () => explainWork(work, blockWork),
   };
 };
 

@@ -98,7 +98,10 @@ export function describeFileHints(
     if (entry.kind !== 'session') return [];
     const records = works.practice.recordsOf(uri, placed);
     const memory = rememberSession(works.practice, entry, records, options);
-    const findRest = (): Rest => ({ reach: 'day', movements: listKeysNamed(works.practice, entry) });
+    const findRest = (): Rest => {
+      const movements = listKeysNamed(works.practice, entry);
+      return { reach: 'day', movements, defined: movements };
+    };
     const hints = recall(memory, 'hints', findRest, () => {
       const changes = records.length === 1 ? describeHints(works, works.of(records[0]!), options) : [];
       return [...describeRoundHints(entry), ...changes];

@@ -3,13 +3,14 @@ import type { OneRepMaxFormula } from '../measures/one-rep-max.ts';
 import type { Result } from '../measures/result.ts';
 import type { MassUnit } from '../units/mass.ts';
 
-/** What a lens shows over a line of a file, and the numbers behind it, which can explain themselves. */
+/** What a lens shows over a line of a file. */
 export interface Lens {
   readonly kind: 'session' | 'block' | 'line' | 'plan';
   /** Line of the file, from 0. */
   readonly line: number;
   readonly text: string;
-  readonly results: readonly Result[];
+  /** The numbers behind it, which can explain themselves. Most are never asked for, so that they wait until they are. */
+  readonly explain: () => readonly Result[];
 }
 
 /** Which of a file's lenses. */

@@ -38,14 +38,15 @@ export function describeMax(
 ): Omit<Lens, 'line'> {
   const unit = unitFor(works, work.record.athlete, options);
   const blocks = work.record.entry.blocks.filter(({ lines }) => lines.includes(max.line));
-  if (max.added && !areSumsKnown(work, blocks, options)) return { kind: 'line', text: LOADING, results: [] };
+  if (max.added && !areSumsKnown(work, blocks, options))
+    return { kind: 'line', text: LOADING, explain: () => [] };
   const since = options.complete ? describeSince(works, work.record, max, unit, options) : LOADING;
   const key = toMovementKey(max.series.key);
   const isRecord = options.complete && findRecordsIn(works, work, key, options.formula).maxes.includes(max);
   return {
     kind: 'line',
     text: joinFacts([printMax(max, unit), since, isRecord ? 'record' : undefined]),
-    results: [max.result],
+    explain: () => [max.result],
   };
 }
 

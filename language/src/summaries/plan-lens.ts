@@ -22,7 +22,7 @@ import { count, joinFacts, printDay } from './words.ts';
 const MOST_WEEKS = 12;
 
 /** What a lens says, and the numbers behind it. */
-type Words = Pick<Lens, 'text' | 'results'>;
+type Words = Pick<Lens, 'text' | 'explain'>;
 
 /** A lens of a plan, whose words are worked out when somebody asks for them, once. */
 export class PlanSpot implements LensPlace {
@@ -61,7 +61,7 @@ export function listPlanSpots(works: SessionWorks, placed: PlacedEntry, options:
     spots.push(new PlanSpot({ kind, line, nth }, describe));
   };
   if (!options.complete) {
-    add('plan', plan.header, () => ({ text: 'history loading…', results: [] }));
+    add('plan', plan.header, () => ({ text: 'history loading…', explain: () => [] }));
     return spots;
   }
   const view = viewPlan(works, plan, options);
@@ -83,7 +83,7 @@ export function listPlanSpots(works: SessionWorks, placed: PlacedEntry, options:
 
 function explainLine(line: ProjectedLine, week: number): Words {
   const results = line.sets.flatMap((set) => listLoads(set).flatMap(({ result }) => result ?? []));
-  return { text: describeLine(line, week), results: once(results) };
+  return { text: describeLine(line, week), explain: () => once(results) };
 }
 
 /** At the ends of lines that carry no lens, where the week at hand says more than the line. */
@@ -128,7 +128,7 @@ function describeWeek(
     printVolume(totals, view.unit),
     muscles && `hard sets ${muscles}`,
   ]);
-  return { text, results: [...listResults(totals), ...(done?.results ?? [])] };
+  return { text, explain: () => [...listResults(totals), ...(done?.explain() ?? [])] };
 }
 
 function describeDone(works: SessionWorks, view: PlanView): Words | undefined {
@@ -145,7 +145,7 @@ function describeDone(works: SessionWorks, view: PlanView): Words | undefined {
     `done ${printNumber(sets.value)} of ${count(planned.value, 'set')}`,
     ...(totals.reps ? printDoneTotals({ reps: totals.reps }, view.unit) : []),
   ].join(', ');
-  return { text, results: [week.result, ...listDoneResults(totals)] };
+  return { text, explain: () => [week.result, ...listDoneResults(totals)] };
 }
 
 function describePosition({ course, week, options, plan }: PlanView, today: IsoDate): string {
@@ -164,7 +164,7 @@ function describeCourse(works: SessionWorks, view: PlanView): Words {
   );
   const sets = totals.map((total) => printNumber(total.sets)).join(', ');
   const text = joinFacts([`sets by week ${sets}`, printVolumes(totals, view.unit)]);
-  return { text, results: totals.flatMap(({ volume }) => volume ?? []) };
+  return { text, explain: () => totals.flatMap(({ volume }) => volume ?? []) };
 }
 
 /** `week 3: 11 sets · about 4 310 kg · 77 % of max · about 22 min`. */
@@ -177,7 +177,7 @@ function describeDay(works: SessionWorks, view: PlanView, day: ProjectedDay): Wo
     intensity?.value !== undefined ? `${printNumber(intensity.value)} % of max` : undefined,
     time?.value !== undefined ? `about ${printMinutes(time.value, 0)}` : undefined,
   ]);
-  return { text, results: listResults(totals) };
+  return { text, explain: () => listResults(totals) };
 }
 
 /** `week 3: 5x3 @ 85 kg (80 % of 105 = 84) · then 3x5 @ 72.5 kg`. */

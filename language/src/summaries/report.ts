@@ -125,7 +125,7 @@ function reportSession(works: SessionWorks, work: SessionWork, options: ReportOp
       const lens = describeBlock(works, work, block, options);
       const of = [block.letter, block.kind].filter((part) => part !== undefined).join(' ');
       return [
-        ...(lens ? [{ of, text: lens.text, numbers: explainAll(lens.results) }] : []),
+        ...(lens ? [{ of, text: lens.text, numbers: explainAll(lens.explain()) }] : []),
         ...describeBlockRounds(works, work, block, options).map((fact) => ({
           of: `${of} ${fact.of}`,
           text: fact.text,
@@ -133,10 +133,10 @@ function reportSession(works: SessionWorks, work: SessionWork, options: ReportOp
         })),
       ];
     }),
-    maxes: describeMaxes(works, work, options).map(({ text, results, entryLine }) => ({
+    maxes: describeMaxes(works, work, options).map(({ text, explain, entryLine }) => ({
       of: entry.blocks.flatMap(({ lines }) => lines).find((line) => line.span.line === entryLine)!.name.text,
       text,
-      numbers: explainAll(results),
+      numbers: explainAll(explain()),
     })),
     plan: describeDoneBlocks(works, record, unitFor(works, record.athlete, options), options.formula).map(
       ({ of, text, results }) => ({ of, text, numbers: explainAll(results) }),

@@ -18,6 +18,7 @@ import { toWorkResults } from '../measures/work-results.ts';
 import type { Block, SessionEntry } from '../model/entry.ts';
 import { listKeysOfDay } from '../plans/asked-memory.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
+import { listKeysNamed } from '../practice/mentions.ts';
 import type { Practice } from '../practice/practice.ts';
 import { printMinutes } from '../units/duration.ts';
 import type { MassUnit } from '../units/mass.ts';
@@ -36,7 +37,7 @@ export function describeSession(
 ): Omit<Lens, 'line'> {
   const { entry } = records[0]!;
   const memory = rememberSession(works.practice, entry, records, options);
-  const findRest = (): Rest => ({ reach: 'day', movements: listKeysAsked(works.practice, entry) });
+  const findRest = (): Rest => ({ reach: 'day', ...findRestOnPlan(works.practice, entry) });
   const done = recall(memory, 'done', findRest, () =>
     records.length === 1 ? describeDone(works, records[0]!, options.formula) : undefined,
   );
@@ -44,7 +45,7 @@ export function describeSession(
     return {
       kind: 'session',
       text: joinFacts([`missed${entry.missed.reason ? `: ${entry.missed.reason}` : ''}`, done?.text]),
-      results: done?.results ?? [],
+      explain: () => done?.results ?? [],
     };
   }
   const parts = records.map((record) => works.of(record));
@@ -60,25 +61,29 @@ export function describeSession(
     isKnown ? printSum(work.total, unit) : LOADING,
     options.complete ? week?.text : LOADING,
   ]);
-  const results = [
-    ...(isKnown ? explainSession(work) : []),
-    ...(done?.results ?? []),
-    ...(week?.results ?? []),
-  ];
-  return { kind: 'session', text, results };
+  return {
+    kind: 'session',
+    text,
+    explain: () => [
+      ...(isKnown ? explainSession(work) : []),
+      ...(done?.results ?? []),
+      ...(week?.results ?? []),
+    ],
+  };
 }
 
 /** What the words of a session's lens rest on: the week's change on all of two weeks, the rest on what its plan asks. */
 export function findRestOfSession(practice: Practice, records: readonly SessionRecord[]): Rest {
   const [record] = records;
   if (!record || records.length > 1 || isLastDone(practice, record)) return ON_WEEK;
-  return { reach: 'week', movements: listKeysAsked(practice, record.entry) };
+  return { reach: 'week', ...findRestOnPlan(practice, record.entry) };
 }
 
-/** Keys of the movements whose maxes a plan's day may ask for, on the day that a session names; none without one. */
-function listKeysAsked(practice: Practice, entry: SessionEntry): ReadonlySet<string> {
+/** On the maxes of what the plan's day asks for that a session names, and on what it asks for and what was done. */
+function findRestOnPlan(practice: Practice, entry: SessionEntry): Pick<Rest, 'movements' | 'defined'> {
   const slot = findSlot(practice, entry);
-  return slot ? listKeysOfDay(practice, slot.plan.entry, slot.day) : new Set();
+  const movements = slot ? listKeysOfDay(practice, slot.plan.entry, slot.day) : new Set<string>();
+  return { movements, defined: new Set([...movements, ...listKeysNamed(practice, entry)]) };
 }
 
 /** Whether something can be said of an athlete's part in a session by itself, without its plan and its week. */
@@ -137,7 +142,7 @@ function describeGroup(
   return {
     kind: 'session',
     text: joinFacts(shown),
-    results: parts.filter(isKnown).flatMap((work) => explainSession(work)),
+    explain: () => parts.filter(isKnown).flatMap((work) => explainSession(work)),
   };
 }
 

@@ -1,22 +1,28 @@
 import type { SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
 import type { Movements } from '../practice/change-log.ts';
+import { listKeysNamed } from '../practice/mentions.ts';
 import type { Practice } from '../practice/practice.ts';
 import { isSamePast, REST_OF_WEEK } from '../practice/same-past.ts';
 import type { LensOptions } from './lens.ts';
 
-/** What an answer rests on beside the session, the definitions and the options. */
+/** What an answer rests on beside the session, the options and all definitions but those of movements. */
 export interface Rest {
   /** Up to which of the athletes' sessions: those of the session's day, or all of its week. */
   readonly reach: 'day' | 'week';
   /** What those say of the day and the athlete, and of these movements (keys); undefined for all. */
   readonly movements: Movements;
+  /** The movements (keys) whose definitions it rests on; undefined for all. */
+  readonly defined: Movements;
 }
 
-/** Of other sessions it rests on weigh-ins at most. */
-export const ON_ITSELF: Rest = { reach: 'day', movements: new Set() };
 /** It rests on anything in its week and in the sessions before it. */
-export const ON_WEEK: Rest = { reach: 'week', movements: undefined };
+export const ON_WEEK: Rest = { reach: 'week', movements: undefined, defined: undefined };
+
+/** Of other sessions it rests on weigh-ins at most. */
+export function findRestOnItself(practice: Practice, entry: SessionEntry): Rest {
+  return { reach: 'day', movements: new Set(), defined: listKeysNamed(practice, entry) };
+}
 
 interface Answer {
   readonly value: unknown;
@@ -36,14 +42,14 @@ export interface SessionMemory {
 const DAYS_BEHIND: Readonly<Record<Rest['reach'], number>> = { day: 0, week: REST_OF_WEEK };
 const memories = new WeakMap<SessionEntry, SessionMemory>();
 
-/** What is remembered of a session under these options and the present definitions. */
+/** What is remembered of a session under these options. */
 export function rememberSession(
   practice: Practice,
   entry: SessionEntry,
   records: readonly SessionRecord[],
   { today, formula, unit, complete }: LensOptions,
 ): SessionMemory {
-  const basis = [practice.definitionsVersion, today, formula, unit, complete].join(' ');
+  const basis = [practice.settingsVersion, today, formula, unit, complete].join(' ');
   const known = memories.get(entry);
   if (known?.basis === basis && known.practice === practice) return known;
   const memory = { practice, records, basis, answers: new Map() };
@@ -76,8 +82,9 @@ export function findRemembered(memory: SessionMemory, name: string): unknown {
 }
 
 function isStillRight({ practice, records }: SessionMemory, answer: Answer): boolean {
-  const { reach, movements } = answer.rest;
+  const { reach, movements, defined } = answer.rest;
   if (answer.edition === practice.edition) return true;
+  if (practice.hasRedefined(answer.edition, defined)) return false;
   if (!isSamePast(practice, records, answer.edition, DAYS_BEHIND[reach], movements)) return false;
   answer.edition = practice.edition;
   return true;

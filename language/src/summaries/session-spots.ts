@@ -3,13 +3,13 @@ import type { DayMax } from '../measures/day-max.ts';
 import type { SessionWork, SessionWorks } from '../measures/session-work.ts';
 import type { Block, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import type { SessionRecord } from '../practice/athlete.ts';
-import { describeBlock, hasHeadline } from './block-lens.ts';
+import { describeBlock, hasHeadline, namesNoOther } from './block-lens.ts';
 import type { Lens, LensOptions } from './lens.ts';
 import { describeMax, listShownMaxes } from './line-lens.ts';
 import { describeSession, findRestOfSession, saysOfItself } from './session-lens.ts';
 import {
   findRemembered,
-  ON_ITSELF,
+  findRestOnItself,
   ON_WEEK,
   type Rest,
   recall,
@@ -54,7 +54,7 @@ export function tellSpot(
   options: LensOptions,
 ): SpotLens {
   const { records, memory } = session;
-  const findRestOf = () => findRest(works, records, spot);
+  const findRestOf = () => findRest(works, records, spot, options);
   return recall(memory, nameOf(spot), findRestOf, () => describeSpot(works, records, spot, options));
 }
 
@@ -64,16 +64,25 @@ export function findTold({ memory }: SeenSession, spot: Spot): SpotLens {
 }
 
 /** A max rests on the days of its movement, a block on those of its movements, and a session on its plan and its week. */
-function findRest({ practice }: SessionWorks, records: readonly SessionRecord[], spot: Spot): Rest {
+function findRest(
+  { practice }: SessionWorks,
+  records: readonly SessionRecord[],
+  spot: Spot,
+  options: LensOptions,
+): Rest {
   switch (spot.kind) {
     case 'session':
       return findRestOfSession(practice, records);
     case 'block': {
       const keys = spot.block.lines.map(({ name }) => practice.keyOf(name.text));
-      return { reach: 'day', movements: keys.length > 0 ? new Set(keys) : undefined };
+      const movements = keys.length > 0 ? new Set(keys) : undefined;
+      const isAlone = records.every((record) => namesNoOther(practice, record, spot.block, options));
+      return { reach: 'day', movements, defined: isAlone ? movements : undefined };
     }
-    case 'line':
-      return { reach: 'day', movements: new Set([practice.keyOf(spot.max.line.name.text)]) };
+    case 'line': {
+      const movements = new Set([practice.keyOf(spot.max.line.name.text)]);
+      return { reach: 'day', movements, defined: movements };
+    }
   }
 }
 
@@ -99,8 +108,11 @@ function listSpots(
   if (records.length === 0) return [];
   const first: Spot = { kind: 'session', entryLine: 0, nth: 0 };
   if (entry.missed) return [first];
-  const { spots, isSaying } = recall(memory, 'spots', ON_ITSELF, () =>
-    listOwnSpots(works, entry, records, options),
+  const { spots, isSaying } = recall(
+    memory,
+    'spots',
+    () => findRestOnItself(works.practice, entry),
+    () => listOwnSpots(works, entry, records, options),
   );
   const saysMore = () => describeSession(works, records, options).text !== '';
   const isFirst = isSaying || recall(memory, 'says', ON_WEEK, saysMore);
@@ -188,6 +200,6 @@ function describeGroupBlock(
   return {
     kind: 'block',
     text: parts.map(({ text }) => text).join(' · '),
-    results: parts.flatMap(({ lens }) => lens.results),
+    explain: () => parts.flatMap(({ lens }) => lens.explain()),
   };
 }

@@ -4,7 +4,7 @@
 export function printNumber(value: number, maximumDecimals = 0): string {
   const rounded = roundTo(value, maximumDecimals);
   const [whole, decimals] = Math.abs(rounded).toFixed(maximumDecimals).split('.') as [string, string?];
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ' ');
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ' ') : whole;
   const kept = decimals?.replace(/0+$/, '');
   return `${rounded < 0 ? '-' : ''}${grouped}${kept ? `.${kept}` : ''}`;
 }
@@ -24,11 +24,13 @@ export function printRange(low: number, high: number, maximumDecimals = 0): stri
 
 /** Rounds the decimal text of a number, so that 1.005 becomes 1.01 though its binary form lies just below. */
 export function roundTo(value: number, decimals: number): number {
+  if (decimals >= 0 && Number.isInteger(value)) return value === 0 ? 0 : value;
   const magnitude = shiftPoint(Math.round(shiftPoint(Math.abs(value), decimals)), -decimals);
   return value < 0 && magnitude > 0 ? -magnitude : magnitude;
 }
 
 function shiftPoint(value: number, places: number): number {
+  if (places === 0) return value;
   const [digits, exponent] = String(value).split('e') as [string, string?];
   return Number(`${digits}e${Number(exponent ?? 0) + places}`);
 }

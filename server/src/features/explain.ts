@@ -12,6 +12,6 @@ export function provideExplanation(
 ): Explanation {
   const place = toPlace(id);
   const lens = describeLens(context.works, uri, place, toLensOptions(context));
-  const markdown = lens?.results.map(explain).join('\n\n---\n\n') || null;
+  const markdown = lens?.explain().map(explain).join('\n\n---\n\n') || null;
   return { uri: context.workspace.toClientUri(uri), line: place.line, markdown };
 }

@@ -71,6 +71,13 @@ describe('what a plan asks for on a day, remembered', () => {
     expect(ask()).not.toBe(asked);
   });
 
+  test('stays the same object after a definition of a movement that it does not name', () => {
+    const { practice, ask } = open(BEFORE, THAT_DAY);
+    const asked = ask();
+    practice.setFile('another.plim', 'exercise Sack Heave\n  needs dumbbell\n');
+    expect(ask()).toBe(asked);
+  });
+
   test('is another after an edit of the plan', () => {
     const { practice, ask } = open(BEFORE);
     expect(ask()[0]!.lines[0]!.low.sets).toBe(3);

@@ -13,7 +13,7 @@ import {
   describeLenses,
   listLensPlaces,
 } from '../../../language/src/summaries/file-lenses.ts';
-import type { LensOptions } from '../../../language/src/summaries/lens.ts';
+import type { Lens, LensOptions } from '../../../language/src/summaries/lens.ts';
 import { makeReport } from '../../../language/src/summaries/report.ts';
 import type { LineEdit } from '../../../language/src/text/line-edit.ts';
 import { splitTexts } from '../../../language/src/text/lines.ts';
@@ -29,7 +29,7 @@ const OPTIONS: LensOptions = { today: TODAY, formula: 'epley', unit: 'kg', compl
 function tellShown(works: SessionWorks): Record<string, string> {
   const told: Record<string, string> = {};
   for (const uri of [...works.practice.fileUris()].sort()) {
-    told[`lenses of ${uri}`] = print(describeLenses(works, uri, OPTIONS));
+    told[`lenses of ${uri}`] = printLenses(describeLenses(works, uri, OPTIONS));
     told[`hints of ${uri}`] = print(describeFileHints(works, uri, OPTIONS));
     told[`problems of ${uri}`] = print(checkFile(works.practice, uri, { today: TODAY, works }));
   }
@@ -41,7 +41,7 @@ function tellAll(works: SessionWorks): Record<string, string> {
   const { practice } = works;
   const told = tellShown(works);
   for (const uri of [...practice.fileUris()].sort()) {
-    told[`lenses of ${uri} while others are read`] = print(
+    told[`lenses of ${uri} while others are read`] = printLenses(
       describeLenses(works, uri, { ...OPTIONS, complete: false }),
     );
     const places = listLensPlaces(works, uri, OPTIONS);
@@ -62,6 +62,10 @@ function tellAll(works: SessionWorks): Record<string, string> {
   }
   return told;
 }
+
+/** With the numbers behind them. */
+const printLenses = (lenses: readonly Lens[]): string =>
+  print(lenses.map((lens) => ({ ...lens, results: lens.explain() })));
 
 const print = (value: unknown): string => JSON.stringify(value, undefined, 1);
 

@@ -36,6 +36,12 @@ export const DEFINED: readonly (readonly string[])[] = [
     'exercise Shelf Pull\n  pattern vertical pull\n  muscles lats\n  bodyweight 60%, for this test\n  also Sack Heave\n',
     '',
   ],
+  [
+    'exercise Crate Row\n  needs kettlebell\n  bodyweight 30%, for this test\n  also Sack Heave\n',
+    'exercise Sack Heave\n  needs kettlebell\n  also Crate Row, Press\n',
+    'exercise Sack Heave\n  needs dumbbell\n  bodyweight 40%, for this test\n  also Shelf Pull\n',
+    '',
+  ],
   ['place Gantry Loft\n  bars 20 kg\n  plates 4x20, 2x10, 4x5, 4x2.5 kg\n', ''],
   [
     `plan Slow Tide\n  for ${OSWIN}\n  starts 2026-02-02\n  weeks 3\n  deload week 3, sets 50%\n  day 1\n    A straight\n      Bar Press: 3x5 @ 80%, +2.5 kg each week\n`,

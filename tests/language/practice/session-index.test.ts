@@ -77,3 +77,18 @@ test('sessions that name nobody belong to the only athlete as long as there is o
   expect(print(practice.sessionsOf(NAME))).toEqual(['2026-03-02 in 0']);
   expect(print(practice.sessionsOf(''))).toEqual(['2026-03-01 in 0']);
 });
+
+test('the files in which an athlete has sessions, those included that name nobody', () => {
+  const practice = open({
+    'a.plim': session('2026-03-01', 'Plank') + session('2026-03-02', 'Plank'),
+    'b.plim': 'session 2026-03-03\n  Plank: 5\n',
+    'c.plim': session('2026-03-04', 'Plank').replace(NAME, 'Hobb Ferrier'),
+  });
+  expect([...practice.urisOf(NAME)]).toEqual(['a.plim']);
+  practice.setFile('people.plim', `athlete ${NAME}\n`);
+  expect([...practice.urisOf(NAME)].sort()).toEqual(['a.plim', 'b.plim']);
+  practice.setFile('a.plim', session('2026-03-02', 'Plank'));
+  expect([...practice.urisOf(NAME)].sort()).toEqual(['a.plim', 'b.plim']);
+  practice.setFile('a.plim', '');
+  expect([...practice.urisOf(NAME)]).toEqual(['b.plim']);
+});

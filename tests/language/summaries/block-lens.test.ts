@@ -28,7 +28,7 @@ function lensOf(athlete: string, ...sessions: readonly string[]) {
     unit: 'kg',
     complete: true,
   })!;
-  return { text: lens.text, changes: lens.results.filter(({ method }) => method === 'change') };
+  return { text: lens.text, changes: lens.explain().filter(({ method }) => method === 'change') };
 }
 
 const circuit = (pull: string, time: string): string =>

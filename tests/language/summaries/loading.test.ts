@@ -13,7 +13,7 @@ function shown(lines: string, complete: boolean, who = NAME): string[] {
   practice.setFile('log.plim', `session 2026-03-03 ${who}\n${lines}`);
   const options = { today: '2026-03-04', formula: 'epley', unit: 'kg', complete } as const;
   return describeLenses(new SessionWorks(practice), 'log.plim', options).map(
-    ({ text, results }) => `${text}${results.length > 0 ? '' : ' (no numbers)'}`,
+    ({ text, explain }) => `${text}${explain().length > 0 ? '' : ' (no numbers)'}`,
   );
 }
 

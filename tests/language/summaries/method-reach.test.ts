@@ -72,7 +72,9 @@ function listShown(): Result[] {
   const formulas = ONE_REP_MAX_FORMULA_IDS.map((formula) =>
     makeReport(works, { ...options, formula, athlete: PEOPLE[0]! }),
   );
-  const lenses = texts.map(({ name }) => describeLenses(works, name, options));
+  const lenses = texts.flatMap(({ name }) =>
+    describeLenses(works, name, options).map(({ explain }) => explain()),
+  );
   const maxes = practice
     .athleteKeys()
     .flatMap((athlete) =>

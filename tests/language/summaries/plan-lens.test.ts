@@ -87,11 +87,9 @@ test('once the week has begun, say what was done of it', () => {
     /^0 plan week 2 of 4 · done 12 of 20 sets, 59 of 104 to 116 reps · 6 466 to 6 946 kg incl\. body · hard sets /,
   );
   const { works } = practiceOf(PLACE + PERSON + text);
-  const [sets, reps, volume, load] = describeLenses(
-    works,
-    'log.plim',
-    options('2026-11-11'),
-  )[0]!.results.filter(({ method }) => method === 'adherence');
+  const [sets, reps, volume, load] = describeLenses(works, 'log.plim', options('2026-11-11'))[0]!
+    .explain()
+    .filter(({ method }) => method === 'adherence');
   expect(sets).toMatchObject({
     value: 60,
     omitted: [
@@ -158,8 +156,8 @@ test('weeks with a load that nobody knows are lower bounds', () => {
 test('every number explains itself', () => {
   const { works } = practiceOf(PLACE + PERSON + PLAN);
   const found = describeLenses(works, 'log.plim', options('2026-11-11'));
-  for (const { results } of found) for (const { value } of results) expect(value).toBeTypeOf('number');
-  expect(found.find(({ line }) => line === HEAD + 9)!.results[0]).toMatchObject({
+  for (const { explain } of found) for (const { value } of explain()) expect(value).toBeTypeOf('number');
+  expect(found.find(({ line }) => line === HEAD + 9)!.explain()[0]).toMatchObject({
     value: 80,
     unit: 'kg',
     method: 'planned-load',

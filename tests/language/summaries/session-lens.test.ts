@@ -46,7 +46,7 @@ function changeOf(athlete: string, before: string, now: string) {
     unit: 'kg',
     complete: true,
   });
-  return { text: lens.text, change: lens.results.find(({ method }) => method === 'change') };
+  return { text: lens.text, change: lens.explain().find(({ method }) => method === 'change') };
 }
 
 describe('the change of the week', () => {

@@ -105,3 +105,42 @@ session 2026-11-06
   expect(isKnown('120 kg', '130 kg')).toBe(true);
   expect(isKnown('100 kg', '110 kg')).toBe(false);
 });
+
+test('a definition takes nothing from what is said of other movements, but for the change of a week', () => {
+  const text = `session 2026-11-03
+  A straight
+    Back Squat: 5 @ 60 kg rpe 8
+  B straight
+    Sack Heave: 8 @ 30 kg rpe 8
+
+session 2026-11-05
+  Push-Up: 9
+`;
+  const define = (name: string) => (before: string) => `${before}\nexercise ${name}\n  needs barbell\n`;
+  expect(listKnownAfter(define('Crate Row'), OPTIONS, text)).toEqual([0, 1, 2, 3, 4]);
+  expect(listKnownAfter(define('Crate Row\n  also Sack Heave'), OPTIONS, text)).toEqual([1, 2]);
+  expect(listKnownAfter(define('Back Squat'), OPTIONS, text)).toEqual([3, 4]);
+});
+
+test('a movement that another took the place of is named as it is defined by now', () => {
+  const text = `session 2026-11-03 Ann Vell
+  B circuit, 2 rounds
+    Push-up: 10
+    Sack Heave: 8 @ 30 kg
+    time 1:40, 1:45
+
+session 2026-11-10 Ann Vell
+  B circuit, 2 rounds
+    Push-up: 10
+    Goblet Squat: 8 @ 20 kg
+    time 1:40, 1:45
+`;
+  const practice = createPractice();
+  const works = new SessionWorks(practice);
+  practice.setFile('log.plim', text);
+  const place = { kind: 'block', line: 7, nth: 0 } as const;
+  const tell = () => describeLens(works, 'log.plim', place, OPTIONS)?.text;
+  expect(tell()).toContain('Goblet Squat in place of sack heave since');
+  practice.setFile('movements.plim', 'exercise Crate Row\n  also Sack Heave\n');
+  expect(tell()).toContain('Goblet Squat in place of Crate Row since');
+});
