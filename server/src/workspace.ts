@@ -1,4 +1,5 @@
 import type { Practice, PracticeChange } from '@plimsoll/language/practice/practice';
+import { Memo } from '@plimsoll/language/text/memo';
 import type { TextDocumentContentChangeEvent, TextDocumentItem } from 'vscode-languageserver';
 import { URI } from 'vscode-uri';
 import type { FileStore } from './file-store.ts';
@@ -202,14 +203,9 @@ export class Workspace {
 
 /** How many spellings are remembered: a keystroke asks about the same few files again and again. */
 const MOST_SPELLINGS = 1_000;
-const normal = new Map<string, string>();
+const normal = new Memo((uri) => URI.parse(uri).toString(), MOST_SPELLINGS);
 
 /** One spelling for each file, whatever the editor escapes: `file:///c%3A/a` and `file:///C:/a`. */
 export function normalise(uri: string): string {
-  const known = normal.get(uri);
-  if (known !== undefined) return known;
-  const spelled = URI.parse(uri).toString();
-  if (normal.size >= MOST_SPELLINGS) normal.clear();
-  normal.set(uri, spelled);
-  return spelled;
+  return normal.of(uri);
 }

@@ -32,8 +32,8 @@ export function compareEntries(before: readonly PlacedEntry[], after: readonly P
   }
   for (let index = behind; index > 0; index--) {
     const placed = after[after.length - index]!;
-    const lineBefore = before[before.length - index]!.line;
-    if (lineBefore !== placed.line) moved.push({ ...placed, lineBefore });
+    const stood = before[before.length - index]!;
+    if (stood !== placed && stood.line !== placed.line) moved.push({ ...placed, lineBefore: stood.line });
   }
   return { removed: [...left.values()], added, moved };
 }

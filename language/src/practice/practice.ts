@@ -2,6 +2,7 @@ import type { FileModel, PlacedEntry, SessionEntry } from '../model/entry.ts';
 import type { EntryReader } from '../reading/read-entry.ts';
 import { type ReadFile, readEdited, readFile } from '../reading/read-file.ts';
 import type { LineEdit } from '../text/line-edit.ts';
+import { Memo } from '../text/memo.ts';
 import { foldName } from '../text/names.ts';
 import type { Athlete, Place, Plan, SessionRecord } from './athlete.ts';
 import { ChangeLog, type Movements } from './change-log.ts';
@@ -73,6 +74,9 @@ export class Practice {
   private readonly plans = new NameIndex<Plan>();
   private readonly sessions = new SessionIndex();
   private readonly redefinitions = new ChangeLog();
+  /** By names as they are written, and keys by folded ones: asked for each line of a history. */
+  private readonly named = new Memo((name) => this.searchMovement(foldName(name)));
+  private readonly keys = new Memo((name) => this.searchMovement(name)?.key ?? name);
 
   constructor(reader: EntryReader, library: Library) {
     this.reader = reader;
@@ -124,7 +128,10 @@ export class Practice {
 
   /** The movement of that name or other spelling: the workspace's own before the built-in one. */
   findMovement(name: string): Movement | undefined {
-    const key = foldName(name);
+    return this.named.of(name);
+  }
+
+  private searchMovement(key: string): Movement | undefined {
     return this.movements.find(key) ?? this.library.find(key);
   }
 
@@ -252,7 +259,7 @@ export class Practice {
 
   /** The same of a name that is folded already. */
   keyOfFolded(name: string): string {
-    return (this.movements.find(name) ?? this.library.find(name))?.key ?? name;
+    return this.keys.of(name);
   }
 
   /** Where a session stands among its athlete's: what is before it is its history. */
@@ -294,6 +301,8 @@ export class Practice {
     if (definitions || moved) {
       for (const index of [this.movements, this.athletes, this.places, this.plans]) index.removeFile(uri);
       for (const placed of after?.entries ?? []) this.define(uri, placed);
+      this.named.forget();
+      this.keys.forget();
       this.linesVersion = ++versions;
     }
     if (definitions) this.definitionsVersion = ++versions;

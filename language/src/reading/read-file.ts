@@ -105,11 +105,12 @@ function readAgain(
   const behind = entries.slice(rest);
   const read = chunks.map((chunk) => readChunk(reader, lines, chunk, units, known));
   const isOne = replaced.length === 1 && read.length === 1;
-  const current = [
-    ...entries.slice(0, first),
-    ...(isOne ? [{ ...read[0]!, entry: keepSame(replaced[0]!.entry, read[0]!.entry) }] : read),
-    ...(shift === 0 ? behind : behind.map(({ line, entry }) => ({ line: line + shift, entry }))),
-  ];
+  const current = entries
+    .slice(0, first)
+    .concat(
+      isOne ? { ...read[0]!, entry: keepSame(replaced[0]!.entry, read[0]!.entry) } : read,
+      shift === 0 ? behind : behind.map(({ line, entry }) => ({ line: line + shift, entry })),
+    );
   return { entries: current, ...(units && { units }) };
 }
 

@@ -1,18 +1,13 @@
-/** Spellings whose form is remembered: more than a practice has movements, athletes and places. */
-const MOST_SPELLINGS = 20_000;
-const forms = new Map<string, string>();
+import { Memo } from './memo.ts';
+
+const forms = new Memo(fold);
 
 /**
  * The form in which names are compared: without regard to case, hyphens, dashes, apostrophe shape or repeated spaces.
  * `Push-Up`, `push up` and `PUSH–UP` are one name; so are `Farmer's Carry` and `Farmer’s carry`.
  */
 export function foldName(name: string): string {
-  const known = forms.get(name);
-  if (known !== undefined) return known;
-  if (forms.size >= MOST_SPELLINGS) forms.clear();
-  const form = fold(name);
-  forms.set(name, form);
-  return form;
+  return forms.of(name);
 }
 
 function fold(name: string): string {

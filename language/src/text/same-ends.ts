@@ -4,7 +4,10 @@ export interface SameEnds {
   readonly back: number;
 }
 
-/** `abcd`, `axd` → 1 and 1. `isSameBehind` is for items from the last on, where being the same may mean less. */
+/**
+ * `abcd`, `axd` → 1 and 1. Identical items are the same without being looked into; `isSameBehind` is for items from the
+ * last on, where being the same may mean less.
+ */
 export function countSameEnds<T>(
   before: readonly T[],
   after: readonly T[],
@@ -13,13 +16,17 @@ export function countSameEnds<T>(
 ): SameEnds {
   const shorter = Math.min(before.length, after.length);
   let front = 0;
-  while (front < shorter && isSame(before[front]!, after[front]!)) front++;
+  while (front < shorter) {
+    const [one, other] = [before[front]!, after[front]!];
+    if (one !== other && !isSame(one, other)) break;
+    front++;
+  }
   let back = 0;
-  while (
-    back < shorter - front &&
-    isSameBehind(before[before.length - 1 - back]!, after[after.length - 1 - back]!)
-  )
+  while (back < shorter - front) {
+    const [one, other] = [before[before.length - 1 - back]!, after[after.length - 1 - back]!];
+    if (one !== other && !isSameBehind(one, other)) break;
     back++;
+  }
   return { front, back };
 }
 
