@@ -568,4 +568,20 @@ session: Run: 2x5,2 km
   Write Run: 2x5.2 km or Run: 2x5 km, 2x2 km: a comma may stand in a number or between two distances [decimal-comma]
   → Run: 2x5.2 km
   → Run: 2x5 km, 2x2 km
+session: Rower: 1.000 m
+  Write Rower: 1000 m or Rower: 1 m: a point may stand before decimals or between thousands [decimal-comma]
+  → Rower: 1000 m
+  → Rower: 1 m
+session: time 140, 151, ?
+  Write time 140 s, 151 s, ? or time 1:40, 1:51, ?: these may be seconds, or minutes and seconds without their colon [missing-unit]
+  → time 140 s, 151 s, ?
+  → time 1:40, 1:51, ?
+session: time 52, 58, 61
+  Write time 52 s, 58 s, 61 s: each time has its unit or its colon [missing-unit]
+  → time 52 s, 58 s, 61 s
+session: sleep 23:00
+  23:00 is a time of day: sleep says how long, such as 7:30 [unclear-time]
+plan: Bench Press: 5,3,1 @ 75,85,95%
+  Write Bench Press: 5 @ 75%, 3 @ 85%, 1 @ 95%: each set writes its own load [spelling-of-word]
+  → Bench Press: 5 @ 75%, 3 @ 85%, 1 @ 95%
 `;

@@ -196,6 +196,23 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
+    pattern: of(`time${GAP}((?:[1-9][0-5]\\d|\\?)(?:\\s*,\\s*(?:[1-9][0-5]\\d|\\?))+)`),
+    writes: [
+      ([times]: Groups) => `time ${times!.replace(/\d+/g, '$& s')}`,
+      ([times]: Groups) => `time ${times!.replace(/(\d)(\d\d)/g, '$1:$2')}`,
+    ],
+    why: 'these may be seconds, or minutes and seconds without their colon',
+    told: 'missing-unit',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`time${GAP}((?:\\d{1,3}|\\?)(?:\\s*,\\s*(?:\\d{1,3}|\\?))+)`),
+    writes: [([times]: Groups) => `time ${times!.replace(/\d+/g, '$& s')}`],
+    why: 'each time has its unit or its colon',
+    told: 'missing-unit',
+  },
+  {
+    within: TRAINING,
     pattern: of(`time${GAP}(\\d{1,2}[.]\\d\\d(?:\\s*,\\s*(?:\\d{1,2}[.]\\d\\d|\\?))*)`),
     writes: [
       ([times]: Groups) => (/\.[6-9]\d/.test(times!) ? undefined : `time ${times!.replaceAll('.', ':')}`),

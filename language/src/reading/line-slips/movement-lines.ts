@@ -30,6 +30,18 @@ export const MOVEMENT_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
+    pattern: of(`${NAME}(${COUNT})([1-9]\\d{0,2})\\.(\\d\\d)0\\s*m${LOAD}${TAIL}`),
+    writes: [
+      '$1$2$3$40 m$5$6',
+      ([name, count, whole, part, load, tail]: Groups) =>
+        `${name}${count}${Number(`${whole}.${part}`)} m${load}${tail}`,
+    ],
+    unnoticed: true,
+    why: 'a point may stand before decimals or between thousands',
+    told: 'decimal-comma',
+  },
+  {
+    within: TRAINING,
     pattern: of(`${NAME}(${COUNT})(\\d{1,3}),(\\d{1,2})\\s*(km|mi)${LOAD}${TAIL}`),
     writes: ['$1$2$3.$4 $5$6$7', '$1$2$3 $5, $2$4 $5$6$7'],
     unnoticed: true,
@@ -95,6 +107,12 @@ export const MOVEMENT_SLIPS: readonly LineSlip[] = [
     writes: [writeWeeks],
     why: 'a bar stands between the weeks',
     told: 'sets-spelled-apart',
+  },
+  {
+    within: ['plan'],
+    pattern: LOAD_LIST,
+    writes: [writeOwnLoads],
+    why: 'each set writes its own load',
   },
   {
     within: ['session', 'unknown'],
@@ -193,6 +211,11 @@ function writeLoads([name, sets, list, unit, tail]: Groups): string | undefined 
   const least = hasUnit ? most : Math.max(most, MOST_REPS);
   if (Math.max(...values) > 2.5 * Math.min(...values) || Math.min(...values) <= least) return undefined;
   return `${name}${reps.map((each, at) => `${each} @ ${withUnit(loads[at]!, unit!)}`).join(', ')}${tail}`;
+}
+
+/** `5,3,1 @ 75,85,95%`: sets that are written one by one have a load each; `3x5` may be those of each week. */
+function writeOwnLoads(groups: Groups): string | undefined {
+  return /[x×]/i.test(groups[1]!) ? undefined : writeLoads(groups);
 }
 
 /** More of them than a set of a list has: such a number without a unit is a load. */

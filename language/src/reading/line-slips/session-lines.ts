@@ -174,6 +174,14 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: SESSION,
+    pattern: of(`sleep${GAP}((?:1[6-9]|2[0-4]):[0-5]\\d)`),
+    writes: [],
+    unnoticed: true,
+    why: '$1 is a time of day: sleep says how long, such as 7:30',
+    told: 'unclear-time',
+  },
+  {
+    within: SESSION,
     pattern: of(`(?:slept|sleep)${GAP}(${NUMBER})\\s*(?:[-–—]|to)\\s*(${NUMBER})\\s*(?:h|hrs?|hours?)?`),
     writes: ['sleep $1 h', 'sleep $2 h'],
     why: 'sleep is one number of hours',
