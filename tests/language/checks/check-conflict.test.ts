@@ -44,4 +44,7 @@ test('it is told as soon as it is typed, and no longer than it stands there', ()
   expect(listCodes()).toEqual(['merge-conflict']);
   practice.editFile(uri, { first: 2, removed: 1, added: ['  Dip: 9'] });
   expect(listCodes()).toEqual([]);
+  // Above the first header too.
+  practice.editFile(uri, { first: 0, removed: 0, added: ['<<<<<<< HEAD', ''] });
+  expect(listCodes()).toContain('merge-conflict');
 });
