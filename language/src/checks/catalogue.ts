@@ -71,7 +71,7 @@ export const CHECKS = {
     severity: 'error',
     says: 'Write 22.5 with a point: a comma begins something new',
     fix: 'writes the point',
-    why: 'A comma separates sets, so a decimal is written with a point.',
+    why: 'A comma separates sets, so a decimal is written with a point, and thousands without either.',
   },
   'missing-unit': {
     severity: 'error',

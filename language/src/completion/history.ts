@@ -27,29 +27,6 @@ export interface History {
 
 const RECENT_SESSIONS = 12;
 
-const keysByPractice = new WeakMap<Practice, { version: number; keys: Map<string, string> }>();
-
-/** The key of a movement by a name as written: names repeat, so that each is folded once. */
-export function keyOf(practice: Practice, name: string): string {
-  return findKey(practice, findKeys(practice), name);
-}
-
-function findKeys(practice: Practice): Map<string, string> {
-  const known = keysByPractice.get(practice);
-  if (known?.version === practice.movementsVersion) return known.keys;
-  const keys = new Map<string, string>();
-  keysByPractice.set(practice, { version: practice.movementsVersion, keys });
-  return keys;
-}
-
-function findKey(practice: Practice, keys: Map<string, string>, name: string): string {
-  const found = keys.get(name);
-  if (found !== undefined) return found;
-  const key = practice.keyOf(name);
-  keys.set(name, key);
-  return key;
-}
-
 const linesByEntry = new WeakMap<SessionEntry, Map<number, readonly Omit<DoneLine, 'record'>[]>>();
 
 /** The lines of one athlete's part in a session that hold a set; remembered as long as the session's text is. */
@@ -127,7 +104,7 @@ function findDone(
     const record = records[at]!;
     const done = listLinesOf(record).find(
       ({ isPreparation: isPrepared, line }) =>
-        isPrepared === preparing && keyOf(practice, line.name.text) === key,
+        isPrepared === preparing && practice.keyOf(line.name.text) === key,
     );
     if (done) return { ...done, record };
   }
@@ -186,7 +163,7 @@ export function scoreRecent(
   const scores = new Map<string, number>();
   for (const [age, record] of recent.entries()) {
     for (const { line, block, isPreparation: isPrepared } of listLinesOf(record)) {
-      const key = keyOf(practice, line.name.text);
+      const key = practice.keyOf(line.name.text);
       const weight = (block.kind === kind ? 2 : 1) * (isPrepared === preparing ? 1 : 0.1);
       scores.set(key, (scores.get(key) ?? 0) + weight / (1 + age));
     }

@@ -8,7 +8,7 @@ import type { AthleteEntry, MovementLine } from '../model/entry.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import { shorten } from '../text/shorten.ts';
-import { findHistory, findLast, keyOf, listUndefined, readWritten, scoreRecent } from './history.ts';
+import { findHistory, findLast, listUndefined, readWritten, scoreRecent } from './history.ts';
 import { foldFilterText, mayBecome, type Offer } from './item.ts';
 import { findPlannedDay } from './planned-line.ts';
 import { findSpotPlace, listTrainees, type Spot, type Trainee } from './spot.ts';
@@ -158,7 +158,7 @@ function listPlanned(spot: Spot, isPreparation: boolean): ReadonlyMap<string, nu
   const lines = findPlannedDay(spot)?.blocks.flatMap(({ lines }) => lines) ?? [];
   const keys = lines
     .filter(({ purpose }) => (purpose === 'warmup') === isPreparation)
-    .map(({ name }) => keyOf(spot.practice, name.text));
+    .map(({ name }) => spot.practice.keyOf(name.text));
   return new Map([...new Set(keys)].map((key, index) => [key, index]));
 }
 
@@ -174,7 +174,7 @@ function listWritten(spot: Spot): ReadonlySet<string> {
   const working = listOtherLines(spot).filter(({ purpose }) => purpose !== 'warmup');
   return spot.context === 'plan'
     ? new Set()
-    : new Set(working.map(({ name }) => keyOf(spot.practice, name.text)));
+    : new Set(working.map(({ name }) => spot.practice.keyOf(name.text)));
 }
 
 /** The movement of a warm-up line right above: its working sets come next. */
@@ -182,7 +182,7 @@ function findNext(spot: Spot): string | undefined {
   const above = listOtherLines(spot).find(
     ({ span }) => spot.placed!.line + span.line === spot.lineNumber - 1,
   );
-  return above?.purpose === 'warmup' ? keyOf(spot.practice, above.name.text) : undefined;
+  return above?.purpose === 'warmup' ? spot.practice.keyOf(above.name.text) : undefined;
 }
 
 interface Avoided {
@@ -196,13 +196,13 @@ function listAvoided({ practice }: Spot, { athlete, day }: Trainee): Avoided[] {
   return (entry?.avoid ?? [])
     .filter(({ until }) => until === undefined || toDayNumber(until) >= day)
     .map(({ what, until, reason }) => ({
-      keys: new Set([keyOf(practice, what.text)]),
+      keys: new Set([practice.keyOf(what.text)]),
       text: `to avoid${until ? ` until ${until}` : ''}${reason ? `, ${reason}` : ''}`,
     }));
 }
 
 function patternOf({ practice }: Spot, { entry }: Movement): string | undefined {
-  return entry.pattern && keyOf(practice, entry.pattern.text);
+  return entry.pattern && practice.keyOf(entry.pattern.text);
 }
 
 /** What a coach says of it, the caution first. */

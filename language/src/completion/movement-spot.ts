@@ -2,7 +2,7 @@ import type { MassUnit } from '../model/quantity.ts';
 import type { Movement } from '../practice/movement.ts';
 import { printDay } from '../summaries/words.ts';
 import type { ScannedToken } from '../syntax/scanned-token.ts';
-import { type DoneLine, findHistory, findLast, keyOf, listLoads } from './history.ts';
+import { type DoneLine, findHistory, findLast, listLoads } from './history.ts';
 import type { LoadWishes } from './loads.ts';
 import { findPlannedDay, findPlannedLine, writePlanned } from './planned-line.ts';
 import { findSpotPlace, listTrainees, type Spot, scanWhole, type Trainee } from './spot.ts';
@@ -71,7 +71,7 @@ function lookUp(
 ): MovementFacts {
   const { practice } = spot;
   const preparing = isPreparing(spot);
-  const key = keyOf(practice, name);
+  const key = practice.keyOf(name);
   const last = trainee && findLast(findHistory(practice, trainee), key, preparing);
   const day = findPlannedDay(spot);
   const line = findPlannedLine(spot, day, key, preparing);

@@ -7,7 +7,7 @@ import { findCourse, findTurn } from '../plans/plan-calendar.ts';
 import { takeWeek } from '../plans/take-week.ts';
 import { printModifier } from '../printing/print-modifiers.ts';
 import { printSetGroup } from '../printing/print-sets.ts';
-import { findHistory, type History, keyOf } from './history.ts';
+import { findHistory, type History } from './history.ts';
 import type { Spot, Trainee } from './spot.ts';
 
 /** What the plan asks for on the day that the session names. */
@@ -24,7 +24,7 @@ export function findPlannedDay({ practice, placed }: Spot): PlannedDay | undefin
   const week = asked?.week ?? 1;
   const course = findCourse(practice, plan.entry);
   const turn = findTurn(plan.entry, week, day, course.start);
-  return { plan, course, turn, blocks: takeWeek(day, week, (name) => keyOf(practice, name)) };
+  return { plan, course, turn, blocks: takeWeek(day, week, (name) => practice.keyOf(name)) };
 }
 
 /** The planned line of a movement, a working one unless a preparation is asked. */
@@ -36,7 +36,7 @@ export function findPlannedLine(
 ): MovementLine | undefined {
   return planned?.blocks
     .flatMap(({ lines }) => lines)
-    .find((line) => (line.purpose === 'warmup') === preparing && keyOf(practice, line.name.text) === key);
+    .find((line) => (line.purpose === 'warmup') === preparing && practice.keyOf(line.name.text) === key);
 }
 
 export interface PlannedSets {

@@ -54,6 +54,7 @@ interface Found {
   readonly last: LastBlock;
 }
 
+/** What is said of a block and what that rests on both ask. */
 const found = new WeakMap<Block, Found>();
 
 export interface LastBlock {

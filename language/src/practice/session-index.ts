@@ -68,14 +68,16 @@ export class SessionIndex {
   }
 
   /** What the lines of those sessions name, in either form; some may have gone since. */
-  keysOf({ athlete, adopts }: Whose, naming: Naming): Set<string> {
-    const lists = [athlete, ...(adopts ? [''] : [])].flatMap((key) => this.lists.get(key) ?? []);
-    return new Set(lists.flatMap((list) => [...this.spellingsOf(list, naming).keys()]));
+  keysOf(whose: Whose, naming: Naming): Set<string> {
+    return new Set(this.listsOf(whose).flatMap((list) => [...this.spellingsOf(list, naming).keys()]));
   }
 
-  urisOf({ athlete, adopts }: Whose): ReadonlySet<string> {
-    const lists = [athlete, ...(adopts ? [''] : [])].flatMap((key) => this.lists.get(key) ?? []);
-    return new Set(lists.flatMap((list) => [...list.uris()]));
+  private listsOf({ athlete, adopts }: Whose): readonly SessionList[] {
+    return [athlete, ...(adopts ? [''] : [])].flatMap((key) => this.lists.get(key) ?? []);
+  }
+
+  urisOf(whose: Whose): ReadonlySet<string> {
+    return new Set(this.listsOf(whose).flatMap((list) => [...list.uris()]));
   }
 
   /** The records of a session entry, one for each athlete, as written. */

@@ -61,27 +61,6 @@ export function hasHeadline(
   return ALWAYS_SAYING.has(block.kind) || describeBlock(works, work, block, options) !== undefined;
 }
 
-/** Kinds whose headline says how they stand to the last time. */
-const COMPARED: ReadonlySet<Block['kind']> = new Set([
-  'circuit',
-  'superset',
-  'giant set',
-  'amrap',
-  'for time',
-]);
-
-/** Whether {@link describeBlock} says nothing of other movements than the block's, as of one that another took the place of. */
-export function namesNoOther(
-  practice: Practice,
-  record: SessionRecord,
-  block: Block,
-  { complete }: LensOptions,
-): boolean {
-  return (
-    !complete || !COMPARED.has(block.kind) || findLastSameBlock(practice, record, block).same !== undefined
-  );
-}
-
 /** The main sum of a block, unless it may still change. */
 function printTotal(
   works: SessionWorks,
@@ -357,3 +336,17 @@ const HEADLINES: Readonly<Record<Block['kind'], Describe>> = {
   warmup: describeNothing,
   cooldown: describeNothing,
 };
+
+/** Those that say how a block stands to the last time. */
+const COMPARING: ReadonlySet<Describe> = new Set([describeRounds, describeScore]);
+
+/** Whether {@link describeBlock} says nothing of other movements than the block's, as of one that another took the place of. */
+export function namesNoOther(
+  practice: Practice,
+  record: SessionRecord,
+  block: Block,
+  { complete }: LensOptions,
+): boolean {
+  const compares = complete && COMPARING.has(HEADLINES[block.kind]);
+  return !compares || findLastSameBlock(practice, record, block).same !== undefined;
+}

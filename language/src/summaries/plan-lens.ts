@@ -82,8 +82,10 @@ export function listPlanSpots(works: SessionWorks, placed: PlacedEntry, options:
 }
 
 function explainLine(line: ProjectedLine, week: number): Words {
-  const results = line.sets.flatMap((set) => listLoads(set).flatMap(({ result }) => result ?? []));
-  return { text: describeLine(line, week), explain: () => once(results) };
+  return {
+    text: describeLine(line, week),
+    explain: () => once(line.sets.flatMap((set) => listLoads(set).flatMap(({ result }) => result ?? []))),
+  };
 }
 
 /** At the ends of lines that carry no lens, where the week at hand says more than the line. */

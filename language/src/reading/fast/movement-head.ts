@@ -1,4 +1,5 @@
 import type { MovementLine } from '../../model/entry.ts';
+import { Memo } from '../../text/memo.ts';
 import { LINE_WORDS } from '../../vocabulary/keywords.ts';
 import { mayBeLineSlip } from '../line-slips/movement-words.ts';
 import { giveUp } from './line-cursor.ts';
@@ -23,16 +24,9 @@ export interface MovementHead {
 const MOST_HEADS = 10_000;
 
 /** Heads that were read before: there are as many as movements, and a movement's name is one and the same text. */
-export class HeadMemo {
-  private heads = new Map<string, MovementHead>();
-
-  find(text: string): MovementHead {
-    const known = this.heads.get(text);
-    if (known) return known;
-    const head = readMovementHead(text);
-    if (this.heads.size >= MOST_HEADS) this.heads = new Map();
-    this.heads.set(text, head);
-    return head;
+export class HeadMemo extends Memo<MovementHead> {
+  constructor() {
+    super(readMovementHead, MOST_HEADS);
   }
 }
 

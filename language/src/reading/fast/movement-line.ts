@@ -25,7 +25,7 @@ export function readMovementLine(
   start: number,
   colon: number,
 ): MovementLine {
-  const { purpose, label, name, nameStart } = heads.find(text.slice(start, colon));
+  const { purpose, label, name, nameStart } = heads.of(text.slice(start, colon));
   const cursor = new LineCursor(text, index, colon + 1);
   if (!ASCII.test(text.slice(colon)) || UNIT_BEHIND.test(text.slice(colon))) giveUp();
   // A sled may take more than a bar; a check that knows what the movement needs is stricter.

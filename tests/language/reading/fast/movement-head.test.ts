@@ -26,5 +26,5 @@ test.each(['', '12', 'warmup', 'warmup test Row', 'Row ', 'effort', 'A Row', 'Ro
 
 test('the same head is one fact', () => {
   const memo = new HeadMemo();
-  expect(memo.find('Back Squat')).toBe(memo.find(['Back', 'Squat'].join(' ')));
+  expect(memo.of('Back Squat')).toBe(memo.of(['Back', 'Squat'].join(' ')));
 });
