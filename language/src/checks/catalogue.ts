@@ -431,7 +431,7 @@ export const CHECKS = {
   'plan-ceiling': {
     severity: 'info',
     says: '+1 rep each week to 14 is never reached: in 6 weeks there are 5 steps',
-    why: 'What a step goes to is never reached within the weeks of the plan.',
+    why: 'What a step goes to is never reached within the weeks of the plan, or a rest that shrinks comes to nothing within them.',
   },
   'not-as-planned': {
     severity: 'hint',

@@ -76,7 +76,8 @@ function* look(
   if (!file) return [];
   const found: FileProblem[] = [];
   for (const placed of file.model.entries) {
-    found.push(...place(placed.line, checkPlaced(practice, uri, placed, options)));
+    for (const problem of checkPlaced(practice, uri, placed, options))
+      found.push({ entryLine: placed.line, problem });
     yield;
   }
   found.push(...checkOrder(practice, file.model));

@@ -40,6 +40,12 @@ export function findBrokenRule(name: Written, kind: Entry['kind']): Problem | un
   if (kind === 'athlete' && words.includes('at')) {
     return report(`An athlete's name does not hold the word at: in a session, a place follows it`);
   }
+  const between = kind === 'athlete' ? /[&+]|(?<=\s)and(?=\s)/i.exec(text)?.[0] : undefined;
+  if (between !== undefined) {
+    return report(
+      `An athlete's name does not hold ${between}: in a session it would stand between two athletes`,
+    );
+  }
   return text.length > LONGEST
     ? report(`A name has at most ${LONGEST} letters: ${shorten(text)}`)
     : undefined;

@@ -5,7 +5,7 @@ import type { Load, Modifier, Step } from '../model/quantity.ts';
 import type { Problem } from '../model/source.ts';
 import { countSteps, findCycle, listModifiers } from '../plans/line-steps.ts';
 import { clamp, quantityOf } from '../plans/move-amount.ts';
-import { countWeeks, listTurns } from '../plans/plan-calendar.ts';
+import { countWeeks, listTurns, type PlanTurn } from '../plans/plan-calendar.ts';
 import { kindOf, type StepKind, toBase } from '../plans/step-kinds.ts';
 import { printStep } from '../printing/print-modifiers.ts';
 import { printNumber } from '../units/number.ts';
@@ -77,7 +77,27 @@ export function* checkRestStep(
             ? 'the line and its block write no rest, such as rest 1:30'
             : "the block's header writes no rest, such as rest 1:30";
   if (wrong) yield problem('plan-step', step.span, `${printStep(step)} can never be taken: ${wrong}`);
-  else if (line?.week === undefined) yield* checkBound(entry, step, readEnd(rest!, step), line, dayNumber);
+  else if (line?.week === undefined) {
+    yield* checkBound(entry, step, readEnd(rest!, step), line, dayNumber);
+    yield* checkRunsOut(entry, step, rest!.low, line, dayNumber);
+  }
+}
+
+/** A rest that shrinks and says no end, in a plan long enough for it to come to nothing. */
+function* checkRunsOut(
+  entry: PlanEntry,
+  step: Step,
+  seconds: number,
+  line: MovementLine | undefined,
+  dayNumber: number,
+): Iterable<Problem> {
+  if (step.bound !== undefined || step.sign > 0 || step.each === 'round') return;
+  const isOver = (turn: PlanTurn): boolean =>
+    turn.day.number === dayNumber && clamp(seconds, step, countSteps(entry, step, turn, line) ?? 0) <= 0;
+  const first = entry.weeks && listTurns(entry).find(isOver);
+  if (!first) return;
+  const message = `${printStep(step)} leaves no rest from week ${first.week} on: write where it ends, such as to 30 s`;
+  yield problem('plan-ceiling', step.span, message);
 }
 
 function toRange({ low, high }: Extract<Modifier, { kind: 'rest' }>): Range {

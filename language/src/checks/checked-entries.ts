@@ -161,22 +161,26 @@ function checkAgain(known: Known, entry: SessionEntry, context: CheckContext): v
   const { edition } = known;
   if (edition === practice.edition) return;
   known.edition = practice.edition;
-  const isSame = (daysBehind: number): boolean => isSamePast(practice, records, edition, daysBehind);
-  // An edit concerns one athlete.
-  if (isSame(Number.POSITIVE_INFINITY)) return;
+  // An edit concerns one athlete, most of one day's movements alone, and a history is thousands of sessions.
+  if (isSamePast(practice, records, edition, EVER)) return;
   const keys = listKeysNamed(practice, entry);
-  const isSameOfKeys = (daysBehind: number): boolean =>
-    isSamePast(practice, records, edition, daysBehind, keys);
+  const isSameEver = isSamePast(practice, records, edition, EVER, keys);
+  const isSameWeek = isSamePast(practice, records, edition, REST_OF_WEEK);
+  if (isSameEver && isSameWeek) return;
   const { defined, byHistory, byWeek, byAll } = known.found ?? NOTHING;
   known.found = orNothing({
     defined,
-    byHistory: isSameOfKeys(0)
-      ? byHistory
-      : checkByHistory(entry, listDoubtful(OF_LINES_BY_HISTORY, entry, context), context),
-    byWeek: isSame(REST_OF_WEEK) ? byWeek : settle(askAll(BY_WEEK, entry, context)),
-    byAll: isSameOfKeys(Number.POSITIVE_INFINITY) ? byAll : settle(askAll(BY_ALL, entry, context)),
+    byHistory:
+      isSameEver || isSamePast(practice, records, edition, 0, keys)
+        ? byHistory
+        : checkByHistory(entry, listDoubtful(OF_LINES_BY_HISTORY, entry, context), context),
+    byWeek: isSameWeek ? byWeek : settle(askAll(BY_WEEK, entry, context)),
+    byAll: isSameEver ? byAll : settle(askAll(BY_ALL, entry, context)),
   });
 }
+
+/** So many days behind a session are all later ones. */
+const EVER = Number.POSITIVE_INFINITY;
 
 const NOTHING: Found = {
   defined: NO_PROBLEMS,

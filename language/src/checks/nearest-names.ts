@@ -70,6 +70,9 @@ function compareLetters(a: string, b: string): number {
   return distance > limit ? 0 : 1 - distance / Math.max(a.length, b.length);
 }
 
+/** A word alone does not say which of the names that hold it: the most usual comes first, not the shortest. */
+const WORD_OF_NAME = 0.75;
+
 /** Letters in shared words, twice, over all letters (Dice's measure); part of a name is never less than worth offering. */
 function compareWords(a: readonly string[], b: readonly string[]): number {
   const left = [...b];
@@ -81,7 +84,8 @@ function compareWords(a: readonly string[], b: readonly string[]): number {
     left.splice(at, 1);
   }
   const likeness = (2 * shared) / (countLetters(a) + countLetters(b));
-  return shared === countLetters(a) ? Math.max(LEAST_LIKENESS, likeness) : likeness;
+  if (shared < countLetters(a)) return likeness;
+  return a.length === 1 && b.length > 1 ? WORD_OF_NAME : Math.max(LEAST_LIKENESS, likeness);
 }
 
 function countLetters(words: readonly string[]): number {

@@ -4,7 +4,7 @@ import type { SessionWorks } from '../measures/session-work.ts';
 import { isAlike } from '../model/alike.ts';
 import type { PlanDay, PlanEntry } from '../model/entry.ts';
 import type { Movements } from '../practice/change-log.ts';
-import { listKeysNamed } from '../practice/mentions.ts';
+import { listKeysIn } from '../practice/mentions.ts';
 import type { Practice } from '../practice/practice.ts';
 import { type AskedBlock, askTurn } from './asked-work.ts';
 import { type KnownMax, type Maxes, openMaxes } from './latest-max.ts';
@@ -88,5 +88,5 @@ function noteAsked(maxes: Maxes, asked: AskedMax[]): Maxes {
 /** Keys of the movements whose maxes a plan's day may ask for. */
 export function listKeysOfDay(practice: Practice, plan: PlanEntry, day: PlanDay): ReadonlySet<string> {
   const lines = new Set(day.blocks.flatMap((block) => block.lines.map(({ span }) => span.line)));
-  return listKeysNamed(practice, plan, (line) => lines.has(line));
+  return listKeysIn(practice, plan, (line) => lines.has(line));
 }

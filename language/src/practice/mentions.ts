@@ -29,11 +29,24 @@ export function listMentions(entry: Entry): readonly Mention[] {
   return found;
 }
 
-/** Keys of the movements that an entry names, or those of its lines that are chosen; of what nothing defines, its name. */
-export function listKeysNamed(
+/** Keys by entry, and the version of what names stand for: a number that no other practice has. */
+const namedKeys = new WeakMap<Entry, { readonly version: number; readonly keys: ReadonlySet<string> }>();
+
+/** Keys of the movements that an entry names; of what nothing defines, its name. */
+export function listKeysNamed(practice: Practice, entry: Entry): ReadonlySet<string> {
+  const version = practice.movementsVersion;
+  const known = namedKeys.get(entry);
+  if (known?.version === version) return known.keys;
+  const keys = listKeysIn(practice, entry, () => true);
+  namedKeys.set(entry, { version, keys });
+  return keys;
+}
+
+/** The same of those of its lines that are chosen, by their number in the entry. */
+export function listKeysIn(
   practice: Practice,
   entry: Entry,
-  isChosen: (line: number) => boolean = () => true,
+  isChosen: (line: number) => boolean,
 ): ReadonlySet<string> {
   const keys = new Set<string>();
   for (const { kind, written, key } of listMentions(entry))

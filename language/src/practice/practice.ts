@@ -268,8 +268,11 @@ export class Practice {
   }
 
   /** The records of one session entry of a file: one per athlete. */
-  recordsOf(uri: string, placed: PlacedEntry): SessionRecord[] {
-    return this.sessions.recordsOf(uri, placed).map((record) => {
+  recordsOf(uri: string, placed: PlacedEntry): readonly SessionRecord[] {
+    const records = this.sessions.recordsOf(uri, placed);
+    // Most sessions say whose they are.
+    if (!records.some(isOfNobody)) return records;
+    return records.map((record) => {
       const athlete = this.resolveAthlete(record.athlete);
       return athlete === record.athlete ? record : this.sessions.adoptOne(athlete, record);
     });
@@ -345,6 +348,10 @@ function spellingsOf({ key, entry }: Movement): string[] {
 function spellingsIn(placed: PlacedEntry): string[] {
   const movement = toMovement('', placed, false);
   return movement ? spellingsOf(movement) : [];
+}
+
+function isOfNobody({ athlete }: SessionRecord): boolean {
+  return athlete === '';
 }
 
 function isDefinition({ entry: { kind } }: PlacedEntry): boolean {

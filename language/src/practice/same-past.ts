@@ -16,7 +16,7 @@ export function isSamePast(
   daysBehind = 0,
   movements?: Movements,
 ): boolean {
-  return !records.some(({ athlete, day }) =>
-    practice.hasChangedSince(edition, athlete, day + daysBehind, movements),
-  );
+  for (const { athlete, day } of records)
+    if (practice.hasChangedSince(edition, athlete, day + daysBehind, movements)) return false;
+  return true;
 }

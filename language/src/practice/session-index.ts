@@ -105,9 +105,8 @@ export class SessionIndex {
    * say of some movements (by key, as those were named then).
    */
   hasChanged({ athlete, adopts }: Whose, edition: number, lastDay: number, movements: Movements): boolean {
-    const has = (key: string): boolean =>
-      this.logs.get(key)?.hasChanged(edition, lastDay, movements) ?? false;
-    return has(athlete) || (adopts && has(''));
+    if (this.logs.get(athlete)?.hasChanged(edition, lastDay, movements)) return true;
+    return adopts && this.logs.get('')?.hasChanged(edition, lastDay, movements) === true;
   }
 
   /**

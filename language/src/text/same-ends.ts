@@ -17,13 +17,15 @@ export function countSameEnds<T>(
   const shorter = Math.min(before.length, after.length);
   let front = 0;
   while (front < shorter) {
-    const [one, other] = [before[front]!, after[front]!];
+    const one = before[front]!;
+    const other = after[front]!;
     if (one !== other && !isSame(one, other)) break;
     front++;
   }
   let back = 0;
   while (back < shorter - front) {
-    const [one, other] = [before[before.length - 1 - back]!, after[after.length - 1 - back]!];
+    const one = before[before.length - 1 - back]!;
+    const other = after[after.length - 1 - back]!;
     if (one !== other && !isSameBehind(one, other)) break;
     back++;
   }

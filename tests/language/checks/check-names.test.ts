@@ -28,7 +28,7 @@ test.each<[title: string, files: Files, problems: string[]]>([
     'a word of many names',
     lines('session 2026-11-17', '  Squats: 5 @ 40 kg'),
     [
-      'log.plim:2:3 No movement is called Squats: did you mean Box Squat, Pin Squat or Back Squat? [unknown-movement] → Write Box Squat: Box Squat: 5 @ 40 kg → Write Pin Squat: Pin Squat: 5 @ 40 kg → Write Back Squat: Back Squat: 5 @ 40 kg',
+      'log.plim:2:3 No movement is called Squats: did you mean Back Squat, Low-Bar Squat or Pause Squat? [unknown-movement] → Write Back Squat: Back Squat: 5 @ 40 kg → Write Low-Bar Squat: Low-Bar Squat: 5 @ 40 kg → Write Pause Squat: Pause Squat: 5 @ 40 kg',
     ],
   ],
   [

@@ -165,6 +165,20 @@ describe('a step', () => {
 
   test.each<[string, string[]]>([
     ['rest 2:00, rest -15 s each week to 1:15', []],
+    ['rest 2:00, rest -20 s each week', []],
+    ['rest 1:00-2:00, rest -10 s each week', []],
+    [
+      'rest 0:50-2:00, rest -10 s each week',
+      [
+        'rest -10 s each week leaves no rest from week 6 on: write where it ends, such as to 30 s [plan-ceiling]',
+      ],
+    ],
+    [
+      'rest 1:00, rest -20 s each week',
+      [
+        'rest -20 s each week leaves no rest from week 4 on: write where it ends, such as to 30 s [plan-ceiling]',
+      ],
+    ],
     [
       'rest 2:00, rest -15 s each week to 0:30',
       ['rest -15 s each week to 30 s is never reached: in 6 weeks there are 5 steps [plan-ceiling]'],
@@ -180,8 +194,8 @@ describe('a step', () => {
       ['rest -15 s each week to 75 kg can never be taken: what it goes to is in another unit [plan-step]'],
     ],
     [
-      'rest 1:00, rest -15 s each week, rest +5 s each week',
-      ['rest -15 s each week goes against another step of this line: keep one of the two [plan-step]'],
+      'rest 1:00, rest -5 s each week, rest +5 s each week',
+      ['rest -5 s each week goes against another step of this line: keep one of the two [plan-step]'],
     ],
     // The longer end of a range comes down to the bound, the shorter stays.
     ['rest 1:00-2:00, rest -15 s each week to 1:15', []],

@@ -159,6 +159,7 @@ describe('refuses, and says why', () => {
       'test Haul',
       /does not begin with test/,
     ],
+    ["and in an athlete's name", at('athlete Quill', ' Harrow'), 'Quill and Ash', /does not hold and/],
     ["at in an athlete's name", at('athlete Quill', ' Harrow'), 'Quill at Sea', /does not hold the word at/],
     ['a pattern as a name', at('exercise Crate', ' Haul'), 'Carry', /^Carry is a pattern/],
     [
@@ -256,12 +257,12 @@ describe('lines that are read as they are meant', () => {
     expect(changedLines(LOG, 'Box Haul')).toEqual(['  A1: Box Haul: 5']);
   });
 
-  test.each([
-    ['session 2026-11-03 Ann Vell\n  Crate<|> Haul: 5\n', 'Note', 'line 2'],
-    ['session 2026-11-03 An<|>n Vell\n  Push-up: 5\n', 'Ann and Bo', 'line 1'],
-  ])('are not made by a name: %s', (text, name, where) => {
-    expect(renameAt(text, name)).toBe(
-      `In a.plim, ${where}, ${name} could not be told from the rest of the line: choose another name`,
-    );
-  });
+  test.each([['session 2026-11-03 Ann Vell\n  Crate<|> Haul: 5\n', 'Note', 'line 2']])(
+    'are not made by a name: %s',
+    (text, name, where) => {
+      expect(renameAt(text, name)).toBe(
+        `In a.plim, ${where}, ${name} could not be told from the rest of the line: choose another name`,
+      );
+    },
+  );
 });

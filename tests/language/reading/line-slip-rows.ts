@@ -572,6 +572,10 @@ session: Rower: 1.000 m
   Write Rower: 1000 m or Rower: 1 m: a point may stand before decimals or between thousands [decimal-comma]
   → Rower: 1000 m
   → Rower: 1 m
+session: Rower: 500 m, 2x1.500 m @ 10 kg
+  Write Rower: 500 m, 2x1500 m @ 10 kg or Rower: 500 m, 2x1.5 m @ 10 kg: a point may stand before decimals or between thousands [decimal-comma]
+  → Rower: 500 m, 2x1500 m @ 10 kg
+  → Rower: 500 m, 2x1.5 m @ 10 kg
 session: time 140, 151, ?
   Write time 140 s, 151 s, ? or time 1:40, 1:51, ?: these may be seconds, or minutes and seconds without their colon [missing-unit]
   → time 140 s, 151 s, ?

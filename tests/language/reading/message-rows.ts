@@ -881,6 +881,10 @@ file: athlete I
     1:9 A name has at least two letters [name-rules]
 file: athlete Ivo at Home
     1:9 An athlete's name does not hold the word at: in a session, a place follows it [name-rules]
+file: athlete Ivo & Bo
+    1:9 An athlete's name does not hold &: in a session it would stand between two athletes [name-rules]
+file: athlete Ivo and Bo
+    1:9 An athlete's name does not hold and: in a session it would stand between two athletes [name-rules]
 file: athlete Ivo, Bo
     1:9 A name has no "," in it [name-rules]
       → Write Ivo Bo: athlete Ivo Bo

@@ -19,6 +19,21 @@ export const LISTED =
 const COUNT = String.raw`(?:\d+\s*[x×]\s*)?`;
 const LOAD = String.raw`((?:\s*@[^,|]*)?)`;
 
+const METRES = String.raw`${COUNT}\d+(?:\.\d+)?\s*m`;
+/** Three decimals of a metre are none that a coach measures. */
+const THOUSANDS = String.raw`(?<![\d.])[1-9]\d{0,2}\.\d\d0\s*m\b`;
+
+/** Writes such metres by their number's text. */
+const writeMetres =
+  (write: (number: string) => string) =>
+  ([name, metres, load, tail]: Groups): string => {
+    const written = metres!.replace(
+      new RegExp(THOUSANDS, 'gi'),
+      (found) => `${write(found.replace(/\s*m$/i, ''))} m`,
+    );
+    return `${name}${written}${load}${tail}`;
+  };
+
 /** Lists of loads or ratings behind the sets that they belong to, and a rating where the load stands. */
 export const MOVEMENT_SLIPS: readonly LineSlip[] = [
   {
@@ -30,11 +45,10 @@ export const MOVEMENT_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
-    pattern: of(`${NAME}(${COUNT})([1-9]\\d{0,2})\\.(\\d\\d)0\\s*m${LOAD}${TAIL}`),
+    pattern: of(`${NAME}(?=[^@]*${THOUSANDS})(${METRES}(?:\\s*,\\s*${METRES})*)${LOAD}${TAIL}`),
     writes: [
-      '$1$2$3$40 m$5$6',
-      ([name, count, whole, part, load, tail]: Groups) =>
-        `${name}${count}${Number(`${whole}.${part}`)} m${load}${tail}`,
+      writeMetres((number) => number.replace('.', '')),
+      writeMetres((number) => String(Number(number))),
     ],
     unnoticed: true,
     why: 'a point may stand before decimals or between thousands',
