@@ -1,14 +1,21 @@
 // What a program need not do before its first answer. Bundled modules all run at the start, but for those that
 // something asks for by `require` when it needs them: here small modules are put in between which do that.
+import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { join, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
 const require = createRequire(import.meta.url);
+const language = fileURLToPath(new URL('../../language/src', import.meta.url));
 
 /** Modules of ours with functions that are seldom called at the start, and bring the parser and all that makes it. */
 const LATER = {
   './syntax/syntax-services.ts': ['createSyntaxServices'],
-  './notation-words.ts': ['isNotationWord'],
+  './formatting/notation-words.ts': ['isNotationWord'],
 };
+// A file of another name would quietly run at the start again.
+for (const path of Object.keys(LATER))
+  if (!existsSync(join(language, path))) throw new Error(`There is no ${path}`);
 
 /** Modules of Node that take longer to load than what they are needed for: names of pipes. */
 const SELDOM = /^crypto$/;
@@ -20,13 +27,12 @@ const PROTOCOL = /^vscode-languageserver(\/node)?$/;
 export const quickStart = {
   name: 'quick-start',
   setup(build) {
-    /** Puts `write(args)` before each module that `applies(args)`. */
-    function putBefore(namespace, filter, applies, write) {
-      build.onResolve({ filter }, (args) =>
-        args.namespace !== namespace && applies(args)
-          ? { path: args.path, namespace, pluginData: args.resolveDir }
-          : undefined,
-      );
+    /** Puts `write(path)` before each module for which `find(args)` gives its path and the folder that is seen from. */
+    function putBefore(namespace, filter, find, write) {
+      build.onResolve({ filter }, (args) => {
+        const found = args.namespace === namespace ? undefined : find(args);
+        return found && { path: found.path, namespace, pluginData: found.resolveDir };
+      });
       build.onLoad({ filter, namespace }, ({ path, pluginData: resolveDir }) => ({
         contents: write(path),
         resolveDir,
@@ -34,8 +40,13 @@ export const quickStart = {
     }
     putBefore(
       'later',
-      /^\.\/.*\.ts$/,
-      ({ path, kind }) => kind === 'import-statement' && path in LATER,
+      /^\.\.?\/.*\.ts$/,
+      ({ kind, path, resolveDir }) => {
+        const found = `./${relative(language, resolve(resolveDir, path)).replaceAll(sep, '/')}`;
+        return kind === 'import-statement' && found in LATER
+          ? { path: found, resolveDir: language }
+          : undefined;
+      },
       (path) =>
         LATER[path]
           .map((name) => `export const ${name} = (...args) => require('${path}').${name}(...args);`)
@@ -44,13 +55,13 @@ export const quickStart = {
     putBefore(
       'seldom',
       SELDOM,
-      ({ kind }) => kind === 'require-call',
+      (args) => (args.kind === 'require-call' ? args : undefined),
       (path) => `module.exports = new Proxy({}, { get: (_, name) => require('node:${path}')[name] });`,
     );
     putBefore(
       'protocol',
       PROTOCOL,
-      ({ kind }) => kind === 'import-statement',
+      (args) => (args.kind === 'import-statement' ? args : undefined),
       (path) =>
         [
           `const all = require('${path}'), pick = (name) => all[name];`,
