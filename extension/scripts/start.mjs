@@ -1,6 +1,7 @@
 // `npm start`: installs what is missing, builds, prints the report on the samples and opens them in VS Code with
 // the extension in it. Needs nothing but Node and npm. `--no-open` opens no editor; `--browser` serves one to the
 // browser though there is one on the desktop.
+import { randomBytes } from 'node:crypto';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
@@ -82,7 +83,9 @@ async function openOnDesktop(code) {
 }
 
 async function openInBrowser() {
-  const editor = await startEditor({ prepare: () => [extensionPackage], workspace: samplesFolder });
+  // Others on this machine can reach the address too.
+  const password = randomBytes(6).toString('hex');
+  const editor = await startEditor({ prepare: () => [extensionPackage], workspace: samplesFolder, password });
   releaseSignals();
   const told = new Promise((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
@@ -91,7 +94,9 @@ async function openInBrowser() {
   });
   try {
     await printReport();
-    console.log(`\nVS Code with the samples: ${editor.url}\nOpen first-day.plim there. Ctrl+C here ends it.`);
+    console.log(
+      `\nVS Code with the samples: ${editor.url}\nIts password: ${password}\nOpen first-day.plim there. Ctrl+C here ends it.`,
+    );
     await Promise.race([told, editor.ended]);
   } finally {
     await editor.stop();

@@ -34,7 +34,10 @@ export class PlimsollClient extends LanguageClient {
     this.#tellFailure = surroundings.tellFailure;
     this.onNotification(WEEKS_CHANGED, surroundings.refreshWeek);
     this.onDidChangeState(({ newState }) => {
-      this.#told &&= newState !== State.Running;
+      if (newState !== State.Running) return;
+      this.#told = false;
+      // Also one that came up again by itself.
+      void surroundings.tellAnew();
     });
   }
 

@@ -1,6 +1,8 @@
 import { commands, type ExtensionContext, l10n, window, workspace } from 'vscode';
+import { DidDeleteFilesNotification } from 'vscode-languageclient/node';
 import { COMMITTED_TEXT, IN_SIGHT } from '../../server/src/messages.ts';
 import { type ClientSurroundings, PlimsollClient } from './client.ts';
+import { DeletedFolders } from './deleted-folders.ts';
 import { Explanations } from './explanations.ts';
 import { GitTexts } from './git-texts.ts';
 import { writeNextSession } from './next-session.ts';
@@ -24,6 +26,11 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const git = new GitTexts(async (params) => client?.sendNotification(COMMITTED_TEXT, params));
   git.onDidChange((uri) => revisions.refresh(uri));
   const sight = new Sight(async (params) => client?.sendNotification(IN_SIGHT, params));
+  const deleted = new DeletedFolders(async (folders) =>
+    client?.sendNotification(DidDeleteFilesNotification.type, {
+      files: folders.map((uri) => ({ uri: uri.toString() })),
+    }),
+  );
   const tellAnew = () => {
     sight.tellAll();
     return git.tellAll();
@@ -36,6 +43,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
     revisions,
     git,
     sight,
+    deleted,
     commands.registerCommand('plimsoll.newLog', newLog),
     commands.registerCommand('plimsoll.showLog', () => log.show()),
     commands.registerCommand('plimsoll.restartServer', () => restartClient(surroundings)),
@@ -58,13 +66,22 @@ export async function deactivate(): Promise<void> {
 async function startClient(surroundings: ClientSurroundings): Promise<void> {
   client = new PlimsollClient(surroundings);
   await client.start().catch(() => undefined); // The client has told the coach and logged why.
-  await surroundings.tellAnew();
 }
 
-/** A client that failed to start can be neither stopped nor started again, so there is a new one each time. */
-async function restartClient(surroundings: ClientSurroundings): Promise<void> {
-  await client?.dispose().catch((reason) => surroundings.log.warn(`The old server did not stop: ${reason}`));
-  await startClient(surroundings);
+let restarted = Promise.resolve();
+
+/**
+ * A client that failed to start can be neither stopped nor started again, so there is a new one each time; one after the
+ * other, or two would run.
+ */
+function restartClient(surroundings: ClientSurroundings): Promise<void> {
+  restarted = restarted.then(async () => {
+    await client
+      ?.dispose()
+      .catch((reason) => surroundings.log.warn(`The old server did not stop: ${reason}`));
+    await startClient(surroundings);
+  });
+  return restarted;
 }
 
 async function newLog(): Promise<void> {

@@ -23,7 +23,10 @@ export class WeekStatus implements Disposable {
       this.#item,
       window.onDidChangeActiveTextEditor(() => this.#schedule()),
       window.onDidChangeTextEditorSelection(({ textEditor }) => this.#schedule(textEditor)),
-      workspace.onDidChangeTextDocument(() => this.#schedule()),
+      workspace.onDidChangeTextDocument(({ document }) => {
+        // Also the log is a document, and asking writes to it.
+        if (document.languageId === 'plimsoll') this.#schedule();
+      }),
     ];
     this.#schedule();
   }

@@ -13,6 +13,13 @@ runCommandLine(process.argv.slice(2), {
   colour: process.stdout.isTTY === true && (NO_COLOR === undefined || NO_COLOR === ''),
   folder: process.cwd(),
   today: systemClock(process.env).today(),
-}).then((code) => {
-  process.exitCode = code;
-});
+}).then(
+  (code) => {
+    process.exitCode = code;
+  },
+  (error: NodeJS.ErrnoException) => {
+    // What a disk refuses is said in a sentence; all else is a mistake of ours, whose place matters.
+    process.stderr.write(`${error.code === undefined ? error.stack : error.message}\n`);
+    process.exitCode = 2;
+  },
+);

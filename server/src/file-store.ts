@@ -5,6 +5,13 @@ export interface FileContent {
   readonly complaint?: string;
 }
 
+/** Folders that hold no logs of the coach's own. */
+const SKIPPED = new Set(['node_modules', '.git']);
+
+export function isSkippedFolder(name: string): boolean {
+  return SKIPPED.has(name);
+}
+
 /** Where closed files come from: a disk, or whatever else an editor's workspace stands on. Never throws. */
 export interface FileStore {
   /** The URIs of all logs in these folders (URIs too) and below them, each spelled as `URI.toString` spells it. */

@@ -1,11 +1,4 @@
-/** A coach's own words, so that they are shown as written and mark nothing up. */
-export function escapeMarkdown(text: string): string {
-  return text
-    .replace(/\s+/g, ' ')
-    .replace(/[\\`*_{}[\]<>|~#&$!]/g, '\\$&')
-    .replace(/^([-+])(?=\s)/, '\\$1')
-    .replace(/^(\d+)([.)])(?=\s)/, '$1\\$2');
-}
+export { escapeMarkdown } from '@plimsoll/language/text/markdown';
 
 /** Paragraphs, the empty ones left out. */
 export function joinParagraphs(parts: readonly (string | undefined)[]): string {

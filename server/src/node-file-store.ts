@@ -2,15 +2,13 @@ import fs from 'node:fs';
 import { basename, dirname, join, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { URI } from 'vscode-uri';
-import type { FileContent, FileStore } from './file-store.ts';
+import { type FileContent, type FileStore, isSkippedFolder } from './file-store.ts';
 
-const LARGEST_IN_BYTES = 20_000_000;
+export const LARGEST_IN_BYTES = 20_000_000;
+export const TOO_LARGE = 'The file is larger than 20 MB and was not read: split it, for example by year';
 
 // `node:fs/promises` gives the same, and loading it is a noticeable part of a start.
 const [readdir, readFile, stat] = [promisify(fs.readdir), promisify(fs.readFile), promisify(fs.stat)];
-
-/** Folders that hold no logs of the coach's own. */
-const SKIPPED = new Set(['node_modules', '.git']);
 
 /** Files on the disk. */
 export const nodeFileStore: FileStore = {
@@ -20,7 +18,7 @@ export const nodeFileStore: FileStore = {
   },
   async read(uri) {
     const path = toPath(uri);
-    return path === undefined || isSkipped(path) ? undefined : readContent(path);
+    return path === undefined ? undefined : readContent(path);
   },
 };
 
@@ -48,23 +46,20 @@ export async function listPaths(folder: string | undefined): Promise<string[]> {
   const found = await Promise.all(
     children.map((child) => {
       const path = inside + child.name;
-      if (child.isDirectory()) return SKIPPED.has(child.name) ? [] : listPaths(path);
+      if (child.isDirectory()) return isSkippedFolder(child.name) ? [] : listPaths(path);
       return child.name.toLowerCase().endsWith('.plim') ? [path] : [];
     }),
   );
   return found.flat();
 }
 
-const TOO_LARGE: FileContent = {
-  text: '',
-  complaint: 'The file is larger than 20 MB and was not read: split it, for example by year',
-};
+const NOT_READ: FileContent = { text: '', complaint: TOO_LARGE };
 
 async function readContent(path: string): Promise<FileContent | undefined> {
   try {
     const status = await stat(path);
     if (!status.isFile()) return undefined;
-    return status.size > LARGEST_IN_BYTES ? TOO_LARGE : decode(await readFile(path));
+    return status.size > LARGEST_IN_BYTES ? NOT_READ : decode(await readFile(path));
   } catch (error) {
     return explain(error as NodeJS.ErrnoException);
   }
@@ -72,18 +67,13 @@ async function readContent(path: string): Promise<FileContent | undefined> {
 
 /** The content of a path, for whoever has nothing else to do until it has come: that is several times as fast. */
 export function readContentNow(path: string): FileContent | undefined {
-  if (isSkipped(path)) return undefined;
   try {
     const status = fs.statSync(path);
     if (!status.isFile()) return undefined;
-    return status.size > LARGEST_IN_BYTES ? TOO_LARGE : decode(fs.readFileSync(path));
+    return status.size > LARGEST_IN_BYTES ? NOT_READ : decode(fs.readFileSync(path));
   } catch (error) {
     return explain(error as NodeJS.ErrnoException);
   }
-}
-
-function isSkipped(path: string): boolean {
-  return path.split(sep).some((part) => SKIPPED.has(part));
 }
 
 function explain({ code }: NodeJS.ErrnoException): FileContent | undefined {

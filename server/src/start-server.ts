@@ -333,7 +333,11 @@ export function startServer(
     if (known) return known;
     const asked = connection.workspace
       .getConfiguration({ scopeUri: uri, section: 'plimsoll' })
-      .then(readSettings, () => DEFAULT_SETTINGS);
+      .then(readSettings, () => {
+        // The next request asks again.
+        settings.delete(uri);
+        return DEFAULT_SETTINGS;
+      });
     settings.set(uri, asked);
     return asked;
   }

@@ -4,7 +4,7 @@
  * function. So the code is kept here, once the program has done daily work, in the folder of Node's cache (where
  * `node:module` says; in none with `NODE_DISABLE_COMPILE_CACHE`). A Node older than 22.8 has none, and does without.
  */
-import { readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { lstatSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { enableCompileCache, getCompileCacheDir } from 'node:module';
 import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
@@ -20,7 +20,7 @@ const AT_WORK_AFTER_MS = 30_000;
 const path = join(__dirname, PROGRAM);
 enableCompileCache?.();
 const folder = getCompileCacheDir?.();
-if (folder === undefined) require(path);
+if (folder === undefined || !isOwn(folder)) require(path);
 else run(join(folder, `${PROGRAM}.code`));
 
 function run(kept: string): void {
@@ -49,11 +49,25 @@ function run(kept: string): void {
 }
 
 /**
+ * Whether nobody else can write there: Node's folder stands in the system's temporary one under a name that anybody may take
+ * first, and compiled code is run as it is. Windows gives each user a temporary folder of their own.
+ */
+function isOwn(place: string): boolean {
+  try {
+    const { uid, mode } = lstatSync(place);
+    return process.getuid === undefined || (uid === process.getuid() && (mode & 0o002) === 0);
+  } catch {
+    return false;
+  }
+}
+
+/**
  * What was kept of this very program, as it was written: V8 itself looks only at its own version and at the length of a
  * source, and would run whatever else it is given.
  */
 function readCode(kept: string, key: string): Buffer | undefined {
   try {
+    if (!isOwn(kept)) return undefined;
     const bytes = readFileSync(kept);
     const end = bytes.indexOf('\n') + 1;
     const code = bytes.subarray(end);

@@ -2,7 +2,7 @@ import type { Practice, PracticeChange } from '@plimsoll/language/practice/pract
 import { Memo } from '@plimsoll/language/text/memo';
 import type { TextDocumentContentChangeEvent, TextDocumentItem } from 'vscode-languageserver';
 import { URI } from 'vscode-uri';
-import type { FileStore } from './file-store.ts';
+import { type FileStore, isSkippedFolder } from './file-store.ts';
 import { letRequestsThrough, SLICE_IN_MS } from './let-through.ts';
 import { OpenDocument } from './open-document.ts';
 
@@ -55,7 +55,10 @@ export class Workspace {
 
   /** Reads all logs of these folders, and forgets those of folders that are no longer among them. */
   async setFolders(folders: readonly string[]): Promise<void> {
+    const before = this.#folders;
     this.#folders = folders.map((folder) => normalise(folder).replace(/\/*$/, '/'));
+    // What stands in a folder that comes later may change anything.
+    if (this.#folders.some((folder) => !before.includes(folder))) this.complete = false;
     for (const folder of folders) this.#schemes.add(URI.parse(folder).scheme);
     await this.rescan();
   }
@@ -187,10 +190,11 @@ export class Workspace {
     return performance.now() - this.#askedAt < PATIENCE_IN_MS;
   }
 
-  /** A file from outside the folders counts only while it is open. */
+  /** A file from outside the folders, or from one that holds no logs, counts only while it is open. */
   async #read(uri: string) {
-    const isInside = this.#folders.some((folder) => uri.startsWith(folder));
-    return isInside ? this.#store.read(uri) : undefined;
+    const folder = this.#folders.find((each) => uri.startsWith(each));
+    const isRead = folder !== undefined && !uri.slice(folder.length).split('/').some(isSkippedFolder);
+    return isRead ? this.#store.read(uri) : undefined;
   }
 
   #take(uri: string, content: Awaited<ReturnType<FileStore['read']>>): void {

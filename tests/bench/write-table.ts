@@ -45,7 +45,8 @@ function writeRow(row: Row): string[] {
   return [
     label,
     show(findMedian(samples)),
-    show(findQuantile(samples, 0.95)),
+    // Of a few the highest says as much.
+    samples.length < 20 ? '' : show(findQuantile(samples, 0.95)),
     String(samples.length),
     `${round(Math.min(...samples))} to ${round(Math.max(...samples))}`,
     judged?.words ?? '',

@@ -20,13 +20,24 @@ test('npm start prints the report and serves the samples until it is told to end
   });
   const ended = new Promise((resolve) => started.on('close', resolve));
 
-  const address = /VS Code with the samples: (http:\/\/127\.0\.0\.1:\d+)/;
+  const address = /VS Code with the samples: (http:\/\/127\.0\.0\.1:\d+)\nIts password: (\S+)/;
   await Promise.race([ended, expect.poll(() => output, { timeout: 50_000 }).toMatch(address)]);
   expect(output).toMatch(address);
-  const url = address.exec(output)?.[1] ?? '';
-  const page = await fetch(url);
-  expect(page.status).toBe(200);
-  expect(decodeURIComponent(page.url)).toContain(join(root, 'samples'));
+  const [, url = '', password = ''] = address.exec(output) ?? [];
+  // Others on the machine can reach the address; they do not get in.
+  expect((await fetch(url)).url).toContain('/login');
+  const login = await fetch(`${url}/login`, {
+    method: 'POST',
+    body: new URLSearchParams({ password }),
+    redirect: 'manual',
+  });
+  const cookie = login.headers
+    .getSetCookie()
+    .map((each) => each.split(';')[0])
+    .join('; ');
+  const page = await fetch(url, { headers: { cookie }, redirect: 'manual' });
+  expect(page.status).toBe(302);
+  expect(decodeURIComponent(page.headers.get('location') ?? '')).toContain(join(root, 'samples'));
 
   started.kill('SIGINT');
   expect(await ended).toBe(0);

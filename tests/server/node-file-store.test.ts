@@ -44,13 +44,14 @@ describe('listing', () => {
 });
 
 describe('reading', () => {
-  test.each(['gone.plim', 'dir.plim', 'logs/broken.plim', 'node_modules/other/n.plim', '.git/g.plim'])(
-    '%s is nothing',
-    async (path) => {
-      expect(await nodeFileStore.read(uriOf(path))).toBeUndefined();
-      expect(readContentNow(join(folder, path))).toBeUndefined();
-    },
-  );
+  test.each(['gone.plim', 'dir.plim', 'logs/broken.plim'])('%s is nothing', async (path) => {
+    expect(await nodeFileStore.read(uriOf(path))).toBeUndefined();
+    expect(readContentNow(join(folder, path))).toBeUndefined();
+  });
+
+  test('a log that is named is read wherever it stands', () => {
+    expect(readContentNow(join(folder, 'node_modules/other/n.plim'))).toEqual({ text: 'session\n' });
+  });
 
   test('a file is its text, whether it is waited for or not', async () => {
     expect(await nodeFileStore.read(uriOf('a.plim'))).toEqual({ text: 'session\n' });

@@ -180,6 +180,33 @@ describe('folders', () => {
     await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
   });
 
+  test('that come later are waited for as those of the start are', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.open('a.plim', log('2026-11-02', 'Turnip Hoist: 5'));
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:3 unknown-movement']);
+    let open = () => {};
+    client.store.gate = new Promise((resolve) => {
+      open = resolve;
+    });
+    client.store.files.set('file:///more/own.plim', 'exercise Turnip Hoist\n');
+    await move(client, ['file:///more'], []);
+    await client.open('b.plim', log('2026-11-03', 'Turnip Hoist: 5', 'Push-up: 5 @'));
+    await expect.poll(() => client.problems('b.plim')).toEqual(['3:14 missing-load']);
+    open();
+    await expect.poll(() => client.problems('a.plim')).toEqual([]);
+    expect(client.problems('b.plim')).toEqual(['3:14 missing-load']);
+  });
+
+  test('in which nobody keeps logs are not read, whatever changes there', async () => {
+    const client = await start({ files: { 'athletes.plim': athletes } });
+    await client.changeFiles({
+      'node_modules/x/a.plim': log('2026-11-02', 'Back Squat: 5 @'),
+      'a.plim': log('2026-11-02', 'Back Squat: 5 @'),
+    });
+    await expect.poll(() => client.problems('a.plim')).toEqual(['2:17 missing-load']);
+    expect(client.problems('node_modules/x/a.plim')).toEqual([]);
+  });
+
   test('that are deleted in the editor take their files along', async () => {
     const client = await start({ files: { 'old/a.plim': log('2026-11-02', 'Back Squat: 5 @') } });
     await expect.poll(() => client.problems('old/a.plim')).toEqual(['2:17 missing-load']);

@@ -1,7 +1,16 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -43,16 +52,38 @@ function split(bytes: Buffer): [key: Buffer, code: Buffer] {
   return [bytes.subarray(0, end), bytes.subarray(end)];
 }
 
+/** Puts code of the first program where the second one's is looked for, as anybody could who may write there. */
+function putCodeOfOne(): string {
+  start(say('one'));
+  const [, one] = split(readFileSync(keptFile()!));
+  start(say('two'));
+  const file = keptFile()!;
+  const [key] = split(readFileSync(file));
+  writeFileSync(file, Buffer.concat([Buffer.from(key.toString().replace(/\d+\n$/, `${crc32(one)}\n`)), one]));
+  return file;
+}
+
 test('a start runs what an earlier one compiled, and nothing that another program left', () => {
   expect(start(say('one'))).toBe('one');
   const [, one] = split(readFileSync(keptFile()!));
   expect(start(say('two'))).toBe('two');
-  const [key, two] = split(readFileSync(keptFile()!));
+  const [, two] = split(readFileSync(keptFile()!));
   expect(two.equals(one)).toBe(false);
   // V8 takes one program of a length for another: only by the code can it say what its text does not.
-  const head = key.toString().replace(/\d+\n$/, `${crc32(one)}\n`);
-  writeFileSync(keptFile()!, Buffer.concat([Buffer.from(head), one]));
+  putCodeOfOne();
   expect(start(say('two'))).toBe('one');
+});
+
+test.skipIf(process.platform === 'win32').each([
+  ['the file', (file: string) => file],
+  ['its folder', dirname],
+])('code that others may write is not run: %s', (_what, find) => {
+  const file = putCodeOfOne();
+  const open = find(file);
+  const { mode } = statSync(open);
+  chmodSync(open, mode | 0o002);
+  expect(start(say('two'))).toBe('two');
+  chmodSync(dirname(file), statSync(dirname(file)).mode & ~0o002);
 });
 
 test.each([

@@ -55,14 +55,27 @@ function addsUp(tokens: readonly ScannedToken[], at: number, line: LineKind): bo
 }
 
 function isInLoad(tokens: readonly ScannedToken[], at: number): boolean {
-  const opening = tokens
-    .slice(0, at)
-    .findLast(({ keyword = '' }) => keyword === '@' || AFTER_LOAD.has(keyword));
-  return opening?.keyword === '@';
+  return findBefore(tokens, at, (keyword) => keyword === '@' || AFTER_LOAD.has(keyword)) === '@';
 }
 
 function isInParentheses(tokens: readonly ScannedToken[], at: number): boolean {
-  return tokens.slice(0, at).findLast(({ keyword }) => keyword === '(' || keyword === ')')?.keyword === '(';
+  return findBefore(tokens, at, (keyword) => keyword === '(' || keyword === ')') === '(';
+}
+
+/** So far back something may belong to what stands at a token: no line that is meant is as long. */
+const FARTHEST = 200;
+
+/** The last keyword of a kind before a token. */
+function findBefore(
+  tokens: readonly ScannedToken[],
+  at: number,
+  isMeant: (keyword: string) => boolean,
+): string | undefined {
+  for (let index = at - 1; index >= Math.max(0, at - FARTHEST); index--) {
+    const { keyword = '' } = tokens[index]!;
+    if (isMeant(keyword)) return keyword;
+  }
+  return undefined;
 }
 
 /** What a range begins with, so that a dash behind it is no sign. */

@@ -1,4 +1,5 @@
 /** Makes the explanation that hovers, reports and views share from any result. */
+import { escapeMarkdown } from '../text/markdown.ts';
 import { printNumber, printRange } from '../units/number.ts';
 import { findMethod, type MethodId } from './methods.ts';
 import type { Input, Result, Unit } from './result.ts';
@@ -93,8 +94,4 @@ const DECIMALS: Partial<Record<Unit, number>> = {
 
 function join(parts: readonly string[]): string | undefined {
   return parts.length > 0 ? parts.join('; ') : undefined;
-}
-
-function escapeMarkdown(text: string): string {
-  return text.replace(/\s+/g, ' ').replace(/[\\`*_[\]<>|~#&]/g, '\\$&');
 }

@@ -1,5 +1,11 @@
+/** Where a definition stands. */
+interface Defined {
+  readonly uri: string;
+  readonly line: number;
+}
+
 /** Finds what is defined under a folded name. Everything is defined once; where it is not, the first by file counts. */
-export class NameIndex<T> {
+export class NameIndex<T extends Defined> {
   private readonly byKey = new Map<string, { uri: string; value: T }[]>();
   private readonly keysByFile = new Map<string, Set<string>>();
 
@@ -46,9 +52,11 @@ export class NameIndex<T> {
     return this.byKey.keys();
   }
 
-  /** Each definition once, whatever number of spellings it has. */
+  /** Each definition once, whatever number of spellings it has, in order of file and line: whatever was edited last. */
   values(): readonly T[] {
-    this.all ??= [...new Set([...this.byKey.values()].flatMap((found) => found.map(({ value }) => value)))];
+    this.all ??= [
+      ...new Set([...this.byKey.values()].flatMap((found) => found.map(({ value }) => value))),
+    ].sort((a, b) => (a.uri === b.uri ? a.line - b.line : a.uri < b.uri ? -1 : 1));
     return this.all;
   }
 }

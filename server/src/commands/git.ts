@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import type { FileContent } from '../file-store.ts';
-import { decode } from '../node-file-store.ts';
+import { decode, LARGEST_IN_BYTES, TOO_LARGE } from '../node-file-store.ts';
 import { Misuse } from './misuse.ts';
 
 /** A repository as it is read: objects alone, so that nothing which it brings along is run. */
@@ -35,7 +35,6 @@ const ENVIRONMENT = {
   GIT_TERMINAL_PROMPT: '0',
   GIT_NO_LAZY_FETCH: '1',
 };
-const LARGEST_IN_BYTES = 20_000_000;
 
 export class NoGit extends Misuse {}
 
@@ -85,11 +84,10 @@ export async function readCommit(repository: Repository, commit: string): Promis
     root,
     small.map(({ object }) => object),
   );
+  const byPath = new Map(small.map(({ path }, index) => [path, contents[index]!]));
   return blobs.map(({ path }) => {
-    const index = small.findIndex((blob) => blob.path === path);
-    if (index < 0)
-      return { path, content: { text: '', complaint: 'The file is larger than 20 MB and was not read' } };
-    return { path, content: decode(contents[index]!) };
+    const bytes = byPath.get(path);
+    return { path, content: bytes ? decode(bytes) : { text: '', complaint: TOO_LARGE } };
   });
 }
 

@@ -8,7 +8,7 @@ import { splitLines } from '@plimsoll/language/text/lines';
 import { foldName } from '@plimsoll/language/text/names';
 import { URI } from 'vscode-uri';
 import type { Terminal } from '../command-line.ts';
-import { decode } from '../node-file-store.ts';
+import { decode, LARGEST_IN_BYTES, TOO_LARGE } from '../node-file-store.ts';
 import { DEFAULT_SETTINGS } from '../settings.ts';
 import { Misuse } from './misuse.ts';
 import { readOptions, readToday } from './read-options.ts';
@@ -84,6 +84,8 @@ async function insert(next: NextSession): Promise<void> {
   }
   const bytes = await readFile(path);
   const { text, complaint } = decode(bytes);
+  if (bytes.length > LARGEST_IN_BYTES)
+    throw new Misuse(`${path} was not read, so nothing was written. ${TOO_LARGE}.`);
   // Written back in another encoding, or without what could not be read, the file would be another.
   if (complaint || (bytes.length > 1 && (bytes[0] === 0xff || bytes[0] === 0xfe)))
     throw new Misuse(`${path} is not in the encoding UTF-8, so nothing was written.`);

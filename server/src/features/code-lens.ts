@@ -13,8 +13,9 @@ const SHOWN: Readonly<Record<Settings['lenses'], readonly Lens['kind'][]>> = {
   none: [],
 };
 
-/** Files by the numbers that stand for them in lenses. */
+/** Files by the numbers that stand for them in lenses, from one on that no other server began with. */
 const numbered: string[] = [];
+const FIRST = Math.floor(Math.random() * 1_000);
 const numbers = new Map<string, number>();
 
 /**
@@ -26,7 +27,7 @@ const numbers = new Map<string, number>();
 export function provideCodeLenses(context: FeatureContext, uri: string): CodeLens[] {
   const shown = SHOWN[context.settings.lenses];
   if (shown.length === 0) return [];
-  const file = numbers.get(uri) ?? numbered.push(uri) - 1;
+  const file = numbers.get(uri) ?? FIRST + numbered.push(uri) - 1;
   numbers.set(uri, file);
   const { works, sight } = context;
   const lines = { given: sight.give(uri), worded: sight.of(uri) };
@@ -44,7 +45,7 @@ export function provideCodeLenses(context: FeatureContext, uri: string): CodeLen
 
 /** The file that a lens stands in; undefined for one of another server. */
 export function findLensFile([file]: LensId): string | undefined {
-  return numbered[file];
+  return numbered[file - FIRST];
 }
 
 /**

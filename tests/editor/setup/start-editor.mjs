@@ -27,13 +27,7 @@ const settings = {
   'git.openRepositoryInParentFolders': 'never',
 };
 
-const serveFlags = [
-  '--auth',
-  'none',
-  '--disable-telemetry',
-  '--disable-update-check',
-  '--disable-workspace-trust',
-];
+const serveFlags = ['--disable-telemetry', '--disable-update-check', '--disable-workspace-trust'];
 
 /** Writes the settings of an editor that nobody's own settings reach. */
 export function writeSettings(userData) {
@@ -44,15 +38,19 @@ export function writeSettings(userData) {
 /**
  * Starts a real VS Code for the browser on a free loopback port, with all it writes in a temporary folder.
  * `prepare(folder)` answers the packages (`.vsix`) to install in it; `workspace` is what its address opens when
- * it names no folder. Answers `{ url, folder, stop(), ended }`; `folder` goes when it stops.
+ * it names no folder; with a `password` it asks for that, for it gives whoever reaches it a terminal. Answers `{ url, folder, stop(), ended }`; `folder` goes when it stops.
  */
-export async function startEditor({ prepare, workspace, environment = {} }) {
+export async function startEditor({ prepare, workspace, environment = {}, password }) {
   const entry = await installEditor();
   const folder = mkdtempSync(join(tmpdir(), 'plimsoll-editor-'));
   try {
     const userData = join(folder, 'user-data');
     writeSettings(userData);
-    const env = { ...makeEnvironment(join(folder, 'config')), ...environment };
+    const env = {
+      ...makeEnvironment(join(folder, 'config')),
+      ...environment,
+      ...(password !== undefined && { PASSWORD: password }),
+    };
     const folders = ['--extensions-dir', join(folder, 'extensions'), '--user-data-dir', userData];
     for (const file of await prepare(folder)) {
       await runCommand(projectNode, [entry, ...folders, '--install-extension', file], { env, quiet: true });
@@ -63,6 +61,8 @@ export async function startEditor({ prepare, workspace, environment = {} }) {
       ...folders,
       '--bind-addr',
       `127.0.0.1:${port}`,
+      '--auth',
+      password === undefined ? 'none' : 'password',
       ...serveFlags,
       ...(workspace ? [workspace] : []),
     ];

@@ -193,6 +193,13 @@ describe('a date', () => {
     );
   });
 
+  test('is so long after the last session that was trained, not after one that was missed', () => {
+    const before = 'session 2026-11-01 Ann Vell\n  Push-up: 5\n\nsession 2026-11-10 Ann Vell\n  missed\n\n';
+    expect(hover(`${before}session 2026-<|>11-25 Ann Vell\n  Push-up: 5\n`)).toContain(
+      'Ann Vell: 24 days after the session of 2026-11-01',
+    );
+  });
+
   test('of a first session says so', () => {
     expect(hover('session 2026-<|>11-24 Ann Vell\n')).toBe(
       '**Tuesday, week 2026-W48** · today  \nAnn Vell: the first session',
@@ -282,7 +289,7 @@ describe('a name', () => {
       [
         '**Quill Harrow**',
         '**Avoid** vertical push (until 2026-12-15, left shoulder)',
-        'Body mass: 80.5 kg on 2026-10-01  \nMax Back Squat: 140 kg on 2026-09-01  \nGoal: Pull-up by 2027-01-01',
+        'Body mass: 80.5 kg on 2026-10-01  \nMax Back Squat: 140 kg on 2026-09-01  \nGoal: Pull-up 5 @ bw by 2027-01-01',
         '4 sessions, the last on 2026-11-03',
         'Volume a week: ▅█▁ 840, 1 130, 450 kg (5 Oct to 19 Oct)',
       ].join('\n\n'),

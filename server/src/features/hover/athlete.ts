@@ -1,4 +1,5 @@
 import { daysBetween } from '@plimsoll/language/calendar/iso-date';
+import { printSetGroup } from '@plimsoll/language/printing/print-sets';
 import { count } from '@plimsoll/language/summaries/words';
 import { foldName } from '@plimsoll/language/text/names';
 import { printMass } from '@plimsoll/language/units/mass';
@@ -13,7 +14,7 @@ export function hoverAthlete(context: FeatureContext, _uri: string, { name }: Lo
   const { practice, workspace, today } = context;
   const athlete = practice.findAthlete(name);
   const entry = athlete?.entry;
-  const records = practice.sessionsOf(name);
+  const records = practice.sessionsOf(name).filter(({ entry: { missed } }) => !missed);
   const last = records.at(-1);
   const weighIn = entry?.weighIns.at(-1);
   const avoid =
@@ -33,7 +34,8 @@ export function hoverAthlete(context: FeatureContext, _uri: string, { name }: Lo
         return text && `Max ${escapeMarkdown(movement.text)}: ${text}${date ? ` on ${date}` : ''}`;
       }),
       ...(entry?.goals ?? []).map(
-        ({ movement, by }) => `Goal: ${escapeMarkdown(movement.text)}${by ? ` by ${by}` : ''}`,
+        ({ movement, set, by }) =>
+          `Goal: ${escapeMarkdown(movement.text)}${set ? ` ${escapeMarkdown(printSetGroup(set))}` : ''}${by ? ` by ${by}` : ''}`,
       ),
     ]),
     workspace.complete

@@ -17,7 +17,7 @@ export function hoverDate(context: FeatureContext, uri: string, { date, placed }
       if (!context.workspace.complete) return `${name}: history loading…`;
       const records = context.practice.sessionsOf(record.athlete);
       const at = records.findIndex((other) => other.uri === record.uri && other.line === record.line);
-      const last = records[at - 1];
+      const last = records.slice(0, Math.max(0, at)).findLast(({ entry }) => !entry.missed);
       if (!last) return `${name}: the first session`;
       const days = daysBetween(last.date, date);
       return `${name}: ${days === 0 ? 'a second session that day' : `${count(days, 'day')} after the session of ${last.date}`}`;
