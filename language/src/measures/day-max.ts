@@ -18,7 +18,7 @@ export interface DayMax {
   readonly result: Result;
   readonly added: boolean;
   readonly line: MovementLine;
-  /** The written set that gave it, from 1. */
+  /** Which set of its line gave it, from 1; of several alike the first. */
   readonly setNumber: number;
   /** The ends of its range, in the result's kilograms, that loads lifted or failed that day set, and no formula. */
   readonly heldAt: { readonly low?: number; readonly high?: number };

@@ -90,6 +90,13 @@ function listWritten(line: MovementLine, athleteIndex: number): ExpandedSet[] {
   return sets;
 }
 
+/** Which set of its cell the first of a group is, from 1: in `3x5, 1` the single is the fourth. */
+export function numberOfSet(groups: readonly SetGroup[], groupIndex: number): number {
+  let number = 1;
+  for (let index = 0; index < groupIndex; index++) number += groups[index]!.count;
+  return number;
+}
+
 function placeInRounds(sets: readonly ExpandedSet[], roundOf: (index: number) => number): ExpandedSet[] {
   return sets.map(
     ({ line, group, groupIndex, amount, unfinished }, index): ExpandedSet => ({

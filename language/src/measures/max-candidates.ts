@@ -5,7 +5,7 @@ import { implementOf, workOf } from '../practice/movement.ts';
 import { BLOCK_KINDS } from '../vocabulary/block-kinds.ts';
 import type { WorkContext } from './block-work.ts';
 import { HIGHEST_USEFUL_RIR } from './exertion.ts';
-import { findCell, lacksLoad } from './expand-sets.ts';
+import { findCell, lacksLoad, numberOfSet } from './expand-sets.ts';
 import { findBodyShare, readSetReserve } from './set-work.ts';
 
 /** What tells one series of estimates from another: never compared across. */
@@ -96,7 +96,7 @@ function readLine(
     return [
       {
         line,
-        setNumber: index + 1,
+        setNumber: numberOfSet(cell.sets, index),
         series: toSeries(line, cell.modifiers, group, movement, place),
         ...load,
         reps: done.reps,

@@ -24,7 +24,7 @@ export interface BestSet {
   readonly result: Result;
   readonly added: boolean;
   readonly line: MovementLine;
-  /** The written set, from 1. */
+  /** Which set of its line, from 1; of several alike the first. */
   readonly setNumber: number;
   readonly day: number;
 }

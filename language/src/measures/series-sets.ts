@@ -2,7 +2,7 @@ import type { Load } from '../model/quantity.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
 import type { Practice } from '../practice/practice.ts';
 import { type BlockWork, isWorking, type SetWork } from './block-work.ts';
-import { findCell } from './expand-sets.ts';
+import { findCell, numberOfSet } from './expand-sets.ts';
 import { type Series, toSeries } from './max-candidates.ts';
 import type { SessionWork } from './session-work.ts';
 import { findBodyShare } from './set-work.ts';
@@ -12,7 +12,7 @@ export interface SeriesSet extends SetWork {
   readonly block: BlockWork;
   readonly movement: Movement | undefined;
   readonly series: Series;
-  /** The written set it comes from, from 1. */
+  /** Which of its line it is, or the first of several that are written as one, from 1. */
   readonly setNumber: number;
 }
 
@@ -32,9 +32,9 @@ function toSeriesSet({ record, context }: SessionWork, block: BlockWork, done: S
   if (!isWorking(done.set, block.block)) return [];
   const movement = context.findMovement(line.name.text);
   if (workOf(movement) !== 'strength') return [];
-  const modifiers = findCell(line, record.index)?.modifiers ?? [];
+  const { modifiers, sets } = findCell(line, record.index)!;
   const series = toSeries(line, modifiers, group, movement, record.entry.place?.text);
-  return [{ ...done, block, movement, series, setNumber: groupIndex + 1 }];
+  return [{ ...done, block, movement, series, setNumber: numberOfSet(sets, groupIndex) }];
 }
 
 /** Key and spelling of the movement of a line: as defined, else as written. */

@@ -2,7 +2,7 @@
 import type { Measure, SetGroup } from '../model/quantity.ts';
 import { implementOf, type Movement } from '../practice/movement.ts';
 import { printNumber } from '../units/number.ts';
-import { findCell } from './expand-sets.ts';
+import { findCell, numberOfSet } from './expand-sets.ts';
 import { toSeries } from './max-candidates.ts';
 import { type Input, type Result, toResult, type Unit } from './result.ts';
 import { nameMovement } from './series-sets.ts';
@@ -111,7 +111,7 @@ function listAttempts({ record, context }: SessionWork): Attempt[] {
             value: isTime ? group.within!.value : done.total,
             unit: isTime ? 's' : UNITS[measure],
             isTime,
-            setNumber: groupIndex + 1,
+            setNumber: numberOfSet(cell!.sets, groupIndex),
           },
         ];
       });

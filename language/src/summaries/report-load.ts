@@ -1,4 +1,4 @@
-import { toDayNumber } from '../calendar/iso-date.ts';
+import { fromDayNumber, toDayNumber } from '../calendar/iso-date.ts';
 import { findMaxHistory, type MaxKind, type ValidMax } from '../measures/max-history.ts';
 import type { Result, Unit } from '../measures/result.ts';
 import {
@@ -49,7 +49,7 @@ export function describeLoad(
   const untilDay = Math.min(startDay + 6, toDayNumber(options.today));
   const facts = [
     describeWeekLoad(works, athlete, startDay, untilDay),
-    describeState(works, athlete, untilDay),
+    describeState(works, athlete, untilDay, toDayNumber(options.today)),
     describeTrends('lifts', listLifts(works, athlete, untilDay, unit, options), LIFTS_NAMED),
     describeTrends(
       'circuits',
@@ -87,16 +87,24 @@ function describeWeekLoad(
 }
 
 /** `2 days since the last session · acute to chronic 1.12, no injury predictor · fitness less fatigue rising over 7 days`. */
-function describeState(works: SessionWorks, athlete: string, untilDay: number): ReportFact | undefined {
+function describeState(
+  works: SessionWorks,
+  athlete: string,
+  untilDay: number,
+  today: number,
+): ReportFact | undefined {
   const since = computeDaysSince(works.practice, athlete, untilDay);
   const ratio = computeLoadRatio(works.practice, athlete, untilDay);
   const shape = computeLoadShape(works.practice, athlete, untilDay);
+  const ends = untilDay < today ? ` by ${fromDayNumber(untilDay)}` : '';
   const results = [since, ratio, shape?.result].filter((result) => result !== undefined);
   return {
     of: 'state',
     text: joinFacts([
       since &&
-        (since.value === 0 ? 'trained that day' : `${count(since.value!, 'day')} since the last session`),
+        (since.value === 0
+          ? `trained on ${fromDayNumber(untilDay)}`
+          : `${count(since.value!, 'day')} since the last session${ends}`),
       ratio &&
         `acute to chronic ${ratio.value === undefined ? '' : `${printNumber(ratio.value, 2)}, `}${ratio.remark}`,
       shape?.result.value === undefined

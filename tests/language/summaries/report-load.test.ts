@@ -54,7 +54,7 @@ describe('load over time', () => {
     // 228.57, 240, 252.63, 266.67 kg/min. 300 AU on one day of seven: monotony 0.378 and strain 113.4.
     expect(factsOf(writeWeeks(7), '2026-04-13', '2026-04-20')).toEqual([
       'load: 300 AU · monotony 0.38 · strain 113',
-      'state: 6 days since the last session · acute to chronic 0.36, no injury predictor · fitness less fatigue rising over 7 days',
+      'state: 6 days since the last session by 2026-04-19 · acute to chronic 0.36, no injury predictor · fitness less fatigue rising over 7 days',
       'lifts: Bar Press +1 kg a week (1), rising, last test +1 kg, not called real: chance can do as much',
       'circuits: Bar Press +11 kg/min a week (10 to 13), rising',
       'totals: Volume +1 kg a week (1), rising · Body mass -0.5 kg a week, no verdict from 2 of 6 points',
