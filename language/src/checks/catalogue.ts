@@ -147,6 +147,12 @@ export const CHECKS = {
     numbers: { most: 3, least: 0.25 },
     source: 'Our choice',
   },
+  'time-as-set': {
+    severity: 'info',
+    says: 'Did 500 m take 2:05? Then write 500 m in 2:05: behind a comma the time is a set of its own',
+    fix: 'writes in between them',
+    why: 'The time that a distance took stands behind in, and a time behind a comma is another set.',
+  },
   'unclear-time': {
     severity: 'error',
     says: 'm stands for metres: write min for minutes',
@@ -177,6 +183,12 @@ export const CHECKS = {
     says: '3x: one implement is held, or two such as 2x18 kg',
     fix: 'writes 2x',
     why: 'A person holds one implement or two.',
+  },
+  'plate-count': {
+    severity: 'warning',
+    says: '20x2 says 20 plates. Where the weight stands first, write 2x20, 2x10 kg',
+    fix: 'turns each count and weight, or makes pairs of single plates',
+    why: 'How many there are stands before x, and a bar takes two of a weight. Otherwise every true load would be told as one that the place cannot make.',
   },
   'for-plans': {
     severity: 'warning',
@@ -254,7 +266,8 @@ export const CHECKS = {
   'cell-count': {
     severity: 'warning',
     says: '2 values between | for 3 athletes: write one for all, or one for each',
-    why: 'In a group each | separates one athlete.',
+    fix: 'takes out a bar at the end',
+    why: 'In a group each | separates one athlete, in a plan one week.',
   },
   'done-mismatch': {
     severity: 'warning',
@@ -349,6 +362,15 @@ export const CHECKS = {
     fix: 'writes seconds',
     why: 'What is held counts seconds, and a number without a unit counts reps, so the time would be lost.',
     from: '{least} reps of a movement that is held',
+    numbers: { least: 10 },
+    source: 'Our choice',
+  },
+  'distance-in-reps': {
+    severity: 'warning',
+    says: 'Rower goes over a distance, and a bare number counts reps: write 500 m, 500 cal or 500 s, whichever it was',
+    fix: 'writes the unit',
+    why: 'Carries, sleds, runs and machines count metres, calories or time, and a number without a unit counts reps, so that it would stand among the wrong sums.',
+    from: '{least} reps of a carry, or of conditioning whose name ends in run, walk, sprint, ride, swim or a machine',
     numbers: { least: 10 },
     source: 'Our choice',
   },

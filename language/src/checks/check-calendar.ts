@@ -4,6 +4,7 @@ import type { Fix, Problem, Span } from '../model/source.ts';
 import type { Practice } from '../practice/practice.ts';
 import { type CheckContext, NO_PROBLEMS, problem, textAt } from './check-context.ts';
 import { describePlace } from './check-definitions.ts';
+import { findJoinedNames } from './joined-names.ts';
 import { findSessionBefore } from './training-history.ts';
 
 /** More athletes than this are not offered one by one. */
@@ -13,7 +14,8 @@ const MOST_OFFERED = 5;
 export function checkWhose(entry: SessionEntry, context: CheckContext): readonly Problem[] {
   if (entry.athletes.length > 0 || !entry.date) return NO_PROBLEMS;
   const athletes = context.practice.allAthletes();
-  if (athletes.length < 2) return NO_PROBLEMS;
+  // Somebody may be named where a place or a plan would stand.
+  if (athletes.length < 2 || findJoinedNames(entry, context)) return NO_PROBLEMS;
   const names = athletes.map(({ name }) => name).sort();
   const { date } = entry;
   const after = textAt(context, { ...date.span, start: date.span.end, end: entry.header.end });

@@ -15,7 +15,10 @@ const MODERATE_PAIN = CHECKS['caution-pain'].numbers.score;
 const LAYOFF_DAYS = CHECKS['caution-layoff'].numbers.days;
 /** Days that a health screening is valid. */
 const SCREENING_DAYS = CHECKS['caution-max-test'].numbers.days;
-const SIGNS = /\b(?:chest|heart|faint\w*|dizz\w*|breath\w*|blackout)\b/i;
+export const SIGNS = /\b(?:chest|heart|faint\w*|dizz\w*|breath\w*|blackout)\b/i;
+
+/** What these signs call for. */
+export const STOP = 'stop and seek medical help on chest pain, fainting or unusual breathlessness';
 
 /** Who is under age for the whole year, as far as the year of birth tells. Said once, where the athlete is defined. */
 export function* checkYouth(entry: AthleteEntry, { today }: CheckContext): Iterable<Problem> {
@@ -34,7 +37,7 @@ export function checkPain(entry: SessionEntry): readonly Problem[] {
   if (pains.length === 0) return NO_PROBLEMS;
   const sign = pains.find(({ where, score }) => score > 0 && where !== undefined && SIGNS.test(where));
   if (sign) {
-    const message = `Pain ${sign.score}, ${sign.where}: stop and seek medical help on chest pain, fainting or unusual breathlessness`;
+    const message = `Pain ${sign.score}, ${sign.where}: ${STOP}`;
     return [problem('caution-pain', sign.span, message)];
   }
   const worst = pains.reduce<Pain | undefined>(

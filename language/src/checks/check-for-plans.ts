@@ -41,17 +41,17 @@ export function checkLineForPlans(line: MovementLine): readonly Problem[] {
     problems.push(report(place, `week ${line.week}`, 'a session has its date', [fix]));
   }
   for (const [index, { sets, modifiers }] of line.cells.entries()) {
-    for (const set of sets) checkSet(set, problems);
+    for (const [at, set] of sets.entries()) checkSet(set, sets.slice(0, at), problems);
     const last = index === line.cells.length - 1;
     checkModifiers(sets, last ? [...modifiers, ...line.modifiers] : modifiers, problems);
   }
   return problems;
 }
 
-function checkSet(set: SetGroup, problems: Problem[]): void {
+function checkSet(set: SetGroup, before: readonly SetGroup[], problems: Problem[]): void {
   if (set.amount) checkAmount(set.amount, set.amountSpan, problems);
   if (set.ownLoad && set.load && set.loadSpan) {
-    const found = describeLoad(set.load, set.loadSpan);
+    const found = describeHelp(set.load, set.loadSpan, before) ?? describeLoad(set.load, set.loadSpan);
     if (found) problems.push(found);
   }
   for (const rating of set.ratings) checkRating(rating, problems);
@@ -83,6 +83,15 @@ function checkAmount(amount: Amount, span: Span, problems: Problem[]): void {
   const done = amount.kind === 'amrap' ? 'write how many were done, or ?' : 'write how many were done';
   const fixes = numbers.map((number) => replaceBy(span, printAmount(number)));
   problems.push(report(span, printAmount(amount), done, fixes));
+}
+
+/** `5 @ -20 kg`: with no load before it that it could be taken off, it is help. */
+function describeHelp(load: Load, span: Span, before: readonly SetGroup[]): Problem | undefined {
+  if (load.kind !== 'offset' || !('mass' in load)) return undefined;
+  if (before.some((set) => set.load && set.load.kind !== 'bodyweight')) return undefined;
+  const help = `bw${printLoad(load)}`;
+  const advice = `write ${help} for help, or the load that was used`;
+  return report(span, printLoad(load), advice, [replaceBy(span, help)]);
 }
 
 /** What a load leaves open; undefined for one that says what was used. */

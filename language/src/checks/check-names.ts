@@ -10,7 +10,10 @@ import type { Fix, Problem, Written } from '../model/source.ts';
 import { listModifiers } from '../plans/line-steps.ts';
 import type { Practice } from '../practice/practice.ts';
 import { replaceBy } from '../reading/line-reading.ts';
+import { foldName } from '../text/names.ts';
+import { findAddedWord } from './added-words.ts';
 import { type CheckContext, joinWords, NO_PROBLEMS, problem } from './check-context.ts';
+import { findJoinedNames } from './joined-names.ts';
 import type { LineCheck } from './line-checks.ts';
 import { findKnownNames, type KnownNames } from './nearest-names.ts';
 
@@ -63,37 +66,43 @@ const REFERENCES = {
 } as const satisfies Record<string, { names: readonly (keyof KnownNames)[] } & Record<string, unknown>>;
 
 /** Every name in an entry, but for its movements' lines, that nothing defines, with the nearest that something does. */
-export function checkNames(entry: Entry, { practice }: CheckContext): Iterable<Problem> {
-  const partner = entry.kind === 'session' ? findPartner(entry, practice) : undefined;
-  return partner ? [partner] : checkReferences(listReferences(entry), entry, practice);
-}
-
-/** `session 2026-11-17 Ann Elm, Bo Ash`: behind the comma stands a plan, and this is an athlete. */
-function findPartner({ athletes, place, plan }: SessionEntry, practice: Practice): Problem | undefined {
-  const [name, last] = [plan?.name, athletes.at(-1)];
-  if (!name || !last || practice.findPlan(name.text) || !practice.findAthlete(name.text)) return undefined;
-  const between = { ...last.span, start: last.span.end, end: name.span.start };
-  return problem(
-    'unknown-plan',
-    name.span,
-    `${name.text} is an athlete, and behind the comma stands a plan: write | between the athletes of a group`,
-    [place ? undefined : replaceBy(between, ' | ', 'Write |')],
-  );
+export function checkNames(entry: Entry, context: CheckContext): Iterable<Problem> {
+  const unknown = findUnknown(listReferences(entry), context.practice);
+  if (unknown.length === 0) return NO_PROBLEMS;
+  const joined = entry.kind === 'session' ? findJoinedNames(entry, context) : undefined;
+  return joined ? [joined] : describeUnknown(unknown, entry, context.practice);
 }
 
 /** The same for the names in a line. */
 export const checkLineNames: LineCheck =
   (entry, { practice }) =>
-  ({ line }) =>
-    checkReferences(listLineNames(line), entry, practice);
+  ({ line }) => {
+    const unknown = findUnknown(listLineNames(line), practice);
+    return unknown.length === 0 ? NO_PROBLEMS : describeLineNames(unknown, line, entry, practice);
+  };
 
-function checkReferences(
-  references: readonly Reference[],
+function findUnknown(references: readonly Reference[], practice: Practice): readonly Reference[] {
+  return references.filter(({ kind, name }) => !REFERENCES[kind].isKnown(practice, name.text));
+}
+
+function* describeLineNames(
+  unknown: readonly Reference[],
+  line: MovementLine,
   entry: Entry,
   practice: Practice,
 ): Iterable<Problem> {
-  const unknown = references.filter(({ kind, name }) => !REFERENCES[kind].isKnown(practice, name.text));
-  return unknown.length === 0 ? NO_PROBLEMS : describeUnknown(unknown, entry, practice);
+  const isFirst = unknown[0]!.name === line.name && !isTold(entry, line.name);
+  const added = isFirst ? findAddedWord(line, practice) : undefined;
+  if (added) yield added;
+  yield* describeUnknown(added ? unknown.slice(1) : unknown, entry, practice);
+}
+
+/** Whether reading said of all that holds a name that it is something else: until it is corrected the name waits. */
+function isTold({ problems }: Entry, { span: name }: Written): boolean {
+  return problems.some(
+    ({ span, severity }) =>
+      severity !== 'info' && span.line === name.line && span.start <= name.start && span.end >= name.end,
+  );
 }
 
 function* describeUnknown(
@@ -102,6 +111,7 @@ function* describeUnknown(
   practice: Practice,
 ): Iterable<Problem> {
   for (const { kind, name } of references) {
+    if (isTold(entry, name)) continue;
     const { code, noun, header, names } = REFERENCES[kind];
     const known = findKnownNames(practice);
     const nearest = names.map((each) => known[each].find(name.text)).find((near) => near.length > 0) ?? [];
@@ -110,11 +120,21 @@ function* describeUnknown(
         ? `did you mean ${joinWords(nearest, 'or')}?`
         : `define it with "${header} ${name.text}", or correct the name`;
     yield problem(code, name.span, `No ${noun} is called ${name.text}: ${advice}`, [
-      ...nearest.map((near) => replaceBy(name.span, near)),
+      ...nearest.map((near) => (losesWords(kind, name.text, near) ? undefined : replaceBy(name.span, near))),
       // A movement is defined from a template, which is offered wherever its name stands.
       header === 'exercise' ? undefined : defineBefore(entry, header, name.text),
     ]);
   }
+}
+
+/** What is not part of a name and would be lost with it: a load, a week, a purpose. */
+const MEANING =
+  /\d\s*(?:kgs?|lbs?|%|s|secs?|min|m|km)(?![\p{L}\d])|[()]|(?<!\p{L})(?:warm[\s-]*up|w\/?u|test|week|wk)(?!\p{L})/iu;
+
+/** Whether the nearest name leaves out what may be another name or more than one. */
+function losesWords(kind: Reference['kind'], written: string, near: string): boolean {
+  if (REFERENCES[kind].header === 'exercise') return MEANING.test(written) && !MEANING.test(near);
+  return foldName(written).split(' ').length > foldName(near).split(' ').length;
 }
 
 function defineBefore(entry: Entry, header: string, name: string): Fix {

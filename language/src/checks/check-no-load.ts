@@ -2,6 +2,7 @@ import type { MovementLine, SessionEntry } from '../model/entry.ts';
 import type { Cell, SetGroup } from '../model/quantity.ts';
 import type { Fix, Problem } from '../model/source.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
+import { replaceBy } from '../reading/line-reading.ts';
 import { type CheckContext, isPreparation, NO_PROBLEMS, problem } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
 import { listLoadedBefore } from './training-history.ts';
@@ -27,12 +28,15 @@ function* findUnloaded(
   for (const [index, cell] of cells.entries()) {
     const last = cell.sets.findLast(isDone);
     if (!last || hasLoad(cell)) continue;
-    const loads = [findLastLoad(index, movement, context), '?'];
+    const before = findLastLoad(index, movement, context);
     yield problem(
       'no-load',
       last.amountSpan,
       `${movement.name} has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it`,
-      loads.map((load) => (load === undefined ? undefined : addLoad(last, load))),
+      [
+        ...writeAsLoad(last, movement, before),
+        ...[before, '?'].map((load) => (load === undefined ? undefined : addLoad(last, load))),
+      ],
     );
   }
 }
@@ -50,6 +54,27 @@ function isDone({ amount }: SetGroup): boolean {
 function addLoad(set: SetGroup, load: string): Fix {
   const { line, end } = set.within || set.drops.length > 0 ? set.span : set.amountSpan;
   return { title: `Add @ ${load}`, edits: [{ span: { line, start: end, end }, newText: ` @ ${load}` }] };
+}
+
+/** More reps than a set with a load has. */
+const MOST_REPS = 30;
+/** No lighter pair is meant by `2x12`. */
+const LEAST_OF_PAIR = 10;
+
+/** `5 x 60`, `2 x 24`: the second number may be the load, of one bar or of each of two implements. */
+function writeAsLoad(set: SetGroup, movement: Movement, before: string | undefined): Fix[] {
+  const { amount, count, counted, ratings, drops } = set;
+  if (!counted || amount?.kind !== 'quantity' || amount.quantity.measure !== 'reps' || amount.perSide)
+    return [];
+  if (ratings.length > 0 || drops.length > 0) return [];
+  const { value } = amount.quantity;
+  const implement = implementOf(movement);
+  const isPair = count === 2 && (implement === 'dumbbell' || implement === 'kettlebell');
+  if (isPair ? value < LEAST_OF_PAIR : value <= MOST_REPS) return [];
+  const unit = before === undefined ? undefined : /lb/.test(before) ? 'lb' : 'kg';
+  return (unit ? [unit] : ['kg', 'lb']).map((each) =>
+    replaceBy(set.span, isPair ? `? @ 2x${value} ${each}` : `${count} @ ${value} ${each}`),
+  );
 }
 
 /** What the athlete last used for the movement before this session. */

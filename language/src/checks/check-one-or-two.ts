@@ -12,7 +12,7 @@ export const checkOneOrTwo: LineCheck =
   (_entry, context) =>
   ({ line }) => {
     const movement = context.practice.findMovement(line.name.text);
-    if (movement?.entry.repMoves !== 'both') return NO_PROBLEMS;
+    if (movement?.entry.repMoves !== 'both' || isUnclear(line)) return NO_PROBLEMS;
     const implement = implementOf(movement);
     if (implement !== 'dumbbell' && implement !== 'kettlebell') return NO_PROBLEMS;
     const single = listSingleMasses(line, context);
@@ -31,6 +31,11 @@ export const checkOneOrTwo: LineCheck =
     );
     return [found];
   };
+
+/** Where a slip stands among the sets, a fix of the loads would leave it there. */
+function isUnclear({ broken, cells }: MovementLine): boolean {
+  return broken || cells.some(({ sets }) => sets.some(({ amount }) => amount === undefined));
+}
 
 interface SingleMass {
   /** Where the load stands as written, `14 kg`. */

@@ -1,4 +1,4 @@
-import type { PlanEntry } from '../model/entry.ts';
+import type { MovementLine, PlanEntry } from '../model/entry.ts';
 import type { Problem, Span } from '../model/source.ts';
 import { findCircle } from '../plans/plan-calendar.ts';
 import { printStep } from '../printing/print-modifiers.ts';
@@ -20,9 +20,21 @@ export function* checkPlan(entry: PlanEntry, context: CheckContext): Iterable<Pr
         yield problem('plan-step', opposed.span, message);
       }
       if (block.roundStep) yield* checkRoundStep(entry, number, block, block.roundStep);
-      for (const line of block.lines) yield* checkLineSteps(entry, number, block, line);
+      for (const line of block.lines) {
+        yield* checkLineSteps(entry, number, block, line);
+        yield* checkLastBar(line);
+      }
     }
   }
+}
+
+/** `4x6 | 4x5 |`: an empty last cell is a week without the movement, and more likely a bar too many. */
+function* checkLastBar({ name, cells, modifiers }: MovementLine): Iterable<Problem> {
+  const [before, last] = [cells.at(-2), cells.at(-1)!];
+  if (!before || last.sets.length + last.modifiers.length + modifiers.length > 0) return;
+  const span = { ...before.span, start: before.span.end, end: Math.max(last.span.end, before.span.end + 1) };
+  const message = `The bar at the end leaves a week of every ${cells.length} without ${name.text}: take it out if it is one too many`;
+  yield problem('cell-count', span, message, [{ title: 'Take the bar out', edits: [{ span, newText: '' }] }]);
 }
 
 function* checkOrder(entry: PlanEntry, { practice, uri, line }: CheckContext): Iterable<Problem> {

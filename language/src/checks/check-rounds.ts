@@ -1,7 +1,8 @@
 import type { Block, Done, Entry, MovementLine, SessionEntry } from '../model/entry.ts';
-import type { Cell } from '../model/quantity.ts';
+import type { Cell, Quantity, SetGroup } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
 import { printDone } from '../printing/print-block.ts';
+import { printPlain } from '../printing/print-quantity.ts';
 import { addAfter, replaceBy, spanBetween } from '../reading/line-reading.ts';
 import { printClock } from '../units/duration.ts';
 import { collect, listBlocks, problem } from './check-context.ts';
@@ -12,7 +13,11 @@ export function checkRounds(entry: Entry): readonly Problem[] {
   const problems: Problem[] = [];
   for (const block of listBlocks(entry)) {
     const { done, rounds, timesSpan } = block;
-    if (done) collect(problems, checkDone(block, done));
+    if (done) {
+      collect(problems, checkDone(block, done));
+      if (done.plus.length > 0) collect(problems, checkPlus(block, done));
+    }
+    if (timesSpan && block.kind === 'straight') problems.push(describeUntimed(block, timesSpan));
     if (rounds === undefined) continue;
     for (const line of block.lines) checkLine(block, line, problems);
     if (timesSpan) checkTimes(block, timesSpan, problems);
@@ -65,6 +70,19 @@ function describeMissing(mark: string, missing: number): string {
   return `Add ${mark} for ${missing === 1 ? 'a round' : `${missing} rounds`}`;
 }
 
+/** Straight sets have no rounds: no sum asks for their times. */
+function describeUntimed({ times }: Block, span: Span): Problem {
+  const [seconds, ...others] = times.flat();
+  const isLong = seconds !== undefined && others.length === 0 && seconds >= LONGER_THAN_A_ROUND;
+  const message = isLong
+    ? 'time is for rounds, and straight sets have none: lasted says how long a session took'
+    : 'time is for rounds, and straight sets have none: write such times in a note';
+  const fixes = isLong ? [replaceBy(span, `lasted ${printPlain(seconds / 60)} min`)] : [];
+  return problem('time-count', span, message, fixes);
+}
+
+const LONGER_THAN_A_ROUND = 15 * 60;
+
 function checkTimes(block: Block, span: Span, problems: Problem[]): void {
   const wrong = block.times.find((times) => !isForRounds(block, times.length));
   if (!wrong) return;
@@ -96,6 +114,48 @@ function* checkDone({ kind, rounds, cap }: Block, done: Done): Iterable<Problem>
   if (most !== undefined && done.rounds !== undefined && done.rounds > most) {
     yield report(`${done.rounds} rounds done are more than the ${most} that there were`);
   }
+}
+
+/** What was done of the round that was not finished: of each line in turn, and never more than it asks for. */
+function* checkPlus({ lines }: Block, done: Done): Iterable<Problem> {
+  const asked = lines.map(({ cells }) => readAsked(cells.length === 1 ? cells[0]!.sets.at(-1) : undefined));
+  for (const [index, { measure, value }] of done.plus.entries()) {
+    const most = asked[index];
+    if (most?.measure !== measure || value <= most.value) continue;
+    const message = `${printPlain(value)} are more than the ${printPlain(most.value)} of ${lines[index]!.name.text}: behind a plus stands what was done of each movement in turn, such as + 10 + 2`;
+    yield problem('done-mismatch', done.span, message, [shareOut(done, asked)]);
+    return;
+  }
+}
+
+interface Asked {
+  readonly measure: Quantity['measure'];
+  /** On both sides. */
+  readonly value: number;
+}
+
+function readAsked(set: SetGroup | undefined): Asked | undefined {
+  if (set?.amount?.kind !== 'quantity') return undefined;
+  const { quantity, perSide } = set.amount;
+  return { measure: quantity.measure, value: quantity.value * (perSide ? 2 : 1) };
+}
+
+/** One number of reps, as it comes out over the movements of a round; where it is a round or more, with those. */
+function shareOut(done: Done, asked: readonly (Asked | undefined)[]): Fix | undefined {
+  const [all, ...others] = done.plus;
+  if (done.rounds === undefined || others.length > 0 || !asked.every((each) => each?.measure === 'reps'))
+    return undefined;
+  const inRound = asked.reduce((sum, each) => sum + each!.value, 0);
+  const plus: Quantity[] = [];
+  let left = all!.value % inRound;
+  for (const each of asked) {
+    if (left <= 0) break;
+    const value = Math.min(left, each!.value);
+    plus.push({ ...all!, value, written: value });
+    left -= value;
+  }
+  const rounds = done.rounds + Math.floor(all!.value / inRound);
+  return replaceBy(done.span, printDone({ ...done, rounds, plus }));
 }
 
 /** In a group each `|` separates one athlete; one value is for all. */

@@ -6,6 +6,8 @@ import { recogniseLine } from '../syntax/line-kind.ts';
 import { findNearest } from '../text/edit-distance.ts';
 import { BLOCK_WORDS, PROPERTIES, TRAINING_CONTEXTS } from '../vocabulary/keywords.ts';
 import { type CheckContext, NO_PROBLEMS, problem } from './check-context.ts';
+import { findNameAndDate, findNamedDate, findSessionWithoutDate } from './stray-headers.ts';
+import { findPain, findSign } from './stray-pain.ts';
 
 /** `warmup`, `test`, `week 5`, `A1` before a movement's name. */
 const PREFIXES = /^(?:(?:warm-?up|test|week\s+\d+|[a-z]\d{1,2}[.)]?)\s+)*/iu;
@@ -18,8 +20,10 @@ const NAME_AND_SETS =
   /^(\p{L}[^\d,@|]*?)[\s\-–—=;]+(\d+\s*[x×]\s*\d+|\d+\s*(?:@|,|\/side|s\b|m\b|reps?\b))/iu;
 /** What may have been written in the colon's place. */
 const SEPARATOR = /^[\s\-–—=;.]*/u;
-/** `knee pain 3/10`, `sore left knee pain`. */
-const PAIN = /^([\p{L}\s]*?)\bpain(?:ful)?\b[\s:,]*(?:(10|\d)(?:\s*\/\s*10)?(?!\d))?[\s,]*([\p{L}\s]*)$/iu;
+/** A kind of block behind a letter, or before its settings: `circuit felt hard` is a note. */
+const BLOCK_KIND =
+  '(?:circuits?|super\\s*-?sets?|giant\\s*-?sets?|emom|amrap|intervals?|for\\s+time|tabata|block\\s+[a-z]|straight)\\b';
+const BLOCK_LIKE = new RegExp(`^(?:[a-z](?:\\s+|[).:]\\s*)${BLOCK_KIND}|${BLOCK_KIND}(?=\\W*$|.*\\d))`, 'iu');
 /** Names with more words than this are not looked for. */
 const MOST_WORDS = 8;
 
@@ -30,15 +34,11 @@ export function checkStrays(entry: Entry, { practice }: CheckContext): Iterable<
 
 function* describeStrays(entry: Entry, practice: Practice): Iterable<Problem> {
   if (entry.kind === 'unknown') return;
-  const trains = TRAINING_CONTEXTS.has(entry.kind);
   for (const stray of entry.strays) {
     // Reading knew what the hand slipped in, and told of it.
     if (entry.problems.some(({ span }) => span.line === stray.span.line)) continue;
-    yield findSessionWithoutDate(stray) ??
-      (entry.kind === 'session' ? findPain(stray) : undefined) ??
-      (trains ? (findMissingColon(stray, practice) ?? findLetterMark(stray)) : undefined) ??
-      findMistypedWord(stray, entry.kind) ??
-      (trains ? findNameAndSets(stray) : findMovementElsewhere(stray, practice)) ??
+    const meant = stray.text.length <= LONGEST_MEANT ? findMeaning(stray, entry.kind, practice) : undefined;
+    yield meant ??
       problem(
         'stray-line',
         stray.span,
@@ -48,27 +48,34 @@ function* describeStrays(entry: Entry, practice: Practice): Iterable<Problem> {
   }
 }
 
-/** `session Nov 24 2026`: no header, so that what stands below it goes to the entry above. */
-function findSessionWithoutDate(stray: Written): Problem | undefined {
-  if (stray.span.start !== 0 || !/^session\s/.test(stray.text)) return undefined;
-  const message =
-    'No session begins here, so the lines below count to the entry above: write its date first, such as session 2026-11-17';
-  return problem('stray-line', stray.span, message);
+/** What a line may have been meant as; none of these is as long as a pasted paragraph, over which patterns would dwell. */
+const LONGEST_MEANT = 300;
+
+function findMeaning(
+  stray: Written,
+  kind: Exclude<Entry['kind'], 'unknown'>,
+  practice: Practice,
+): Problem | undefined {
+  const trains = TRAINING_CONTEXTS.has(kind);
+  return (
+    findSessionWithoutDate(stray) ??
+    findNameAndDate(stray, practice) ??
+    (kind === 'session' ? findPain(stray) : undefined) ??
+    (trains ? (findMissingColon(stray, practice) ?? findLetterMark(stray)) : undefined) ??
+    findMistypedWord(stray, kind) ??
+    (trains
+      ? (findNameAndSets(stray) ?? findSign(stray) ?? findLostBlock(stray))
+      : findMovementElsewhere(stray, practice)) ??
+    findNamedDate(stray)
+  );
 }
 
-/** `knee pain 3/10`: pain is never lost among the lines that nothing recognises. */
-function findPain(stray: Written): Problem | undefined {
-  const [written, before = '', score, after = ''] = PAIN.exec(stray.text) ?? [];
-  if (written === undefined) return undefined;
-  const where = [before, after]
-    .map((part) => part.trim())
-    .filter((part) => part !== '')
-    .join(' ');
-  const line = `pain ${score ?? '3'}${where === '' ? '' : `, ${where}`}`;
-  const message = `Pain is told by a line such as ${line}, from 0 to 10, and where: leave out what brings it on, and ask a licensed practitioner before loading it again`;
-  return problem('stray-line', stray.span, message, [
-    score === undefined ? undefined : replaceBy(stray.span, line),
-  ]);
+/** `A circuit of three`: nearly a block's header. */
+function findLostBlock(stray: Written): Problem | undefined {
+  if (!BLOCK_LIKE.test(stray.text)) return undefined;
+  const message =
+    'No block begins here, so the lines below count to the block above: behind its letter stands its kind, then commas and settings, such as A circuit, 3 rounds, rest 1:00';
+  return problem('stray-line', stray.span, message);
 }
 
 /** `B) circuit`: a block's letter stands alone. */
@@ -91,7 +98,9 @@ function findMissingColon(stray: Written, practice: Practice): Problem | undefin
   const end = from + name.length;
   const gap = SEPARATOR.exec(stray.text.slice(end))![0].length;
   const colon = end + gap < stray.text.length ? ': ' : ':';
-  const fix = replaceBy(partOf(stray, end, end + gap), colon, 'Add the colon');
+  // Behind a colon a load would be no sets.
+  const isLoad = stray.text[end + gap] === '@';
+  const fix = isLoad ? undefined : replaceBy(partOf(stray, end, end + gap), colon, 'Add the colon');
   return problem('name-without-colon', partOf(stray, from, end), `Write a colon behind ${name}`, [fix]);
 }
 

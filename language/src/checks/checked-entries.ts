@@ -6,12 +6,12 @@ import type { Practice } from '../practice/practice.ts';
 import { isSamePast, REST_OF_WEEK } from '../practice/same-past.ts';
 import { settle } from '../reading/settle.ts';
 import { checkAvoid } from './check-avoid.ts';
+import { checkBareReps } from './check-bare-reps.ts';
 import { checkAway, checkFuture, checkTwice, checkWhose } from './check-calendar.ts';
 import { checkLayoff, checkMaxTest, checkPain, checkYouth } from './check-cautions.ts';
 import { type BlockLine, type CheckContext, collect, NO_PROBLEMS } from './check-context.ts';
 import { checkDefinedTwice } from './check-definitions.ts';
 import { checkHeavy } from './check-heavy.ts';
-import { checkHoldReps } from './check-hold-reps.ts';
 import { checkLoadJump } from './check-load-jump.ts';
 import { checkLineNames, checkNames } from './check-names.ts';
 import { checkNoLoad } from './check-no-load.ts';
@@ -49,7 +49,7 @@ const BY_KIND: { readonly [K in Entry['kind']]?: readonly Check<Extract<Entry, {
 };
 
 /** What rests on a movement's line and on definitions, the place among them. */
-const OF_ALL_LINES: readonly LineCheck[] = [checkLineNames, checkOneOrTwo, checkHeavy, checkHoldReps];
+const OF_ALL_LINES: readonly LineCheck[] = [checkLineNames, checkOneOrTwo, checkHeavy, checkBareReps];
 const OF_PLACED_LINES: readonly LineCheck[] = [...OF_ALL_LINES, checkPlace as LineCheck];
 const NO_CHECKS: readonly LineCheck[] = [];
 const OF_LINES: Readonly<Record<Entry['kind'], readonly LineCheck[]>> = {

@@ -83,11 +83,19 @@ function reportLoadFirst(reading: EntryReading, node: Holed<ast.LoadFirst>, span
 }
 
 function buildReps(reading: EntryReading, node: Holed<ast.Reps>, span: Span): Amount | undefined {
+  if (node.low?.clock !== undefined && present(node.side)?.other !== undefined) {
+    const message = `${textOf(node)} is a pace: write it behind @ with its unit, such as 500 m @ 2:05/500 m`;
+    reading.report('syntax', span, message);
+    return undefined;
+  }
   const slip = findSideSlip(node);
   if (slip !== undefined) {
     const { low, side } = node;
     // `4/5` may be what was made of what was tried too.
-    const isTry = toNumber(low!.value ?? '') < toNumber(side!.other ?? '');
+    const isTry =
+      low!.value !== undefined &&
+      low!.unit === undefined &&
+      toNumber(low!.value) < toNumber(side!.other ?? '');
     reading.report('side-slip', span, `Write ${slip} for ${textOf(node)}`, [
       replaceBy(span, slip),
       ...(isTry ? [replaceBy(span, `${low!.value} of ${side!.other}`)] : []),

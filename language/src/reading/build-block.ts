@@ -227,7 +227,8 @@ export function applyDone(reading: EntryReading, block: OpenBlock, node: Holed<a
     .filter(present)
     .map((quantity) => buildQuantity(reading, quantity))
     .filter((quantity) => quantity !== undefined);
-  if (seconds === undefined && rounds === undefined) return;
+  // What stands behind a number that is no result may say what it counts.
+  if (reading.broken.has(span.line) || (seconds === undefined && rounds === undefined)) return;
   block.done = {
     ...(seconds !== undefined && { seconds }),
     ...(rounds !== undefined && { rounds }),

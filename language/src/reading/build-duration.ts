@@ -2,7 +2,7 @@ import type { Span } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { SECONDS_PER } from '../units/duration.ts';
 import { roundTo } from '../units/number.ts';
-import { lastTokenSpan, readClock, readUnit } from './build-values.ts';
+import { lastTokenSpan, lineOf, readClock, readUnit } from './build-values.ts';
 import {
   addAfter,
   type EntryReading,
@@ -35,6 +35,16 @@ export function buildDuration(
   if (node.value === undefined) return undefined;
   const value = toNumber(node.value);
   if (node.unit === undefined) {
+    const { line, end } = lineOf(node);
+    // A mark stands for the unit, and the line breaks off there.
+    if (/^\s*['’′"”″]/.test(line.slice(end))) return undefined;
+    const clock = kind === 'short' ? /^(\d{1,2})[.,]([0-5]\d)$/.exec(text) : undefined;
+    if (clock) {
+      const written = `${clock[1]}:${clock[2]}`;
+      const message = `Write ${written}: minutes and seconds stand on both sides of a colon`;
+      reading.report('unclear-time', span, message, [replaceBy(span, written)]);
+      return undefined;
+    }
     reading.report(
       'missing-unit',
       span,

@@ -1,6 +1,6 @@
 import { CHECKS } from '../checks/catalogue.ts';
 import type { Load, Mass } from '../model/quantity.ts';
-import type { Span } from '../model/source.ts';
+import type { Span, Written } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { METRES_PER } from '../units/distance.ts';
 import { parseClock, SECONDS_PER } from '../units/duration.ts';
@@ -140,11 +140,24 @@ function buildNumberLoad(
       return undefined;
     reportUnused(reading, node, span, 'a percentage stands alone', node.body ? node.high : undefined);
     if (node.body) return { kind: 'bodyweight-share', percent: low };
-    const of = present(node.of);
-    return { kind: 'percent', low, ...(high !== undefined && { high }), ...(of && { of: buildName(of) }) };
+    const of = readOther(reading, node, span);
+    return { kind: 'percent', low, ...(high !== undefined && { high }), ...(of && { of }) };
   }
   if (node.scale !== undefined || node.speed !== undefined) return buildSetting(reading, node, low, span);
   return buildMassLoad(reading, line, node, span);
+}
+
+/** `65% of 1RM` says no more than `65%`; of another movement's max its name is said. */
+const OWN_MAX = /^(?:(?:the|my|your)\s+)?(?:e?\s*1?\s*rm|(?:training\s+)?max|tm)$/i;
+
+function readOther(reading: EntryReading, node: Holed<ast.NumberLoad>, span: Span): Written | undefined {
+  const of = present(node.of);
+  const name = of && buildName(of);
+  if (!name || !OWN_MAX.test(name.text)) return name;
+  const written = textOf(node).slice(0, textOf(node).indexOf('%') + 1);
+  const message = `Write ${written}: a percentage is of the max, or of the training max where the plan has one`;
+  reading.report('spelling-of-word', span, message, [replaceBy(span, written)]);
+  return undefined;
 }
 
 /** The grammar takes more behind a number than a percentage or a setting has use for. */

@@ -21,6 +21,7 @@ import {
   textOf,
   toNumber,
 } from './line-reading.ts';
+import { reportPlateCounts } from './plate-counts.ts';
 
 /** The inventory of a `place`. A bare number takes the unit of its line. */
 export function buildPlaceFacts(reading: EntryReading, lines: readonly ast.PlaceLine[]): Facts<PlaceEntry> {
@@ -71,6 +72,8 @@ export function buildPlaceFacts(reading: EntryReading, lines: readonly ast.Place
         for (const name of buildNames(line.names)) has.push(name);
     }
   }
+  for (const line of lines)
+    if (line.$type === 'PlatesLine' && line.$cstNode) reportPlateCounts(reading, line, bars.length > 0);
   return { bars, plates, ...(collars && { collars }), dumbbells, kettlebells, stacks, has };
 }
 

@@ -115,6 +115,12 @@ function buildDeload(reading: EntryReading, facts: Facts, line: ast.DeloadLine):
     return fits ? percent : undefined;
   };
   const [sets, load] = [share('sets'), share('load')];
+  if (line.shares.length === 0)
+    reading.expect(
+      'missing-value',
+      span,
+      `deload week ${week} makes nothing lighter: write its shares, such as deload week ${week}, sets 50%, load 90%`,
+    );
   facts.deloads = [
     ...facts.deloads,
     { week, ...(sets !== undefined && { sets }), ...(load !== undefined && { load }), span },

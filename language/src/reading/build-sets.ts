@@ -6,10 +6,11 @@ import { LIMITS } from '../vocabulary/limits.ts';
 import { buildAmount } from './build-amount.ts';
 import { buildDuration } from './build-duration.ts';
 import { buildLoad } from './build-load.ts';
+import { reportLoadLists } from './build-load-list.ts';
 import type { LineUnits } from './build-mass.ts';
 import { buildModifier } from './build-modifier.ts';
-import { toQuantity } from './build-values.ts';
-import { moveToNote } from './item-slips.ts';
+import { isInPlan, lineOf, toQuantity } from './build-values.ts';
+import { findItemSlip, moveToNote } from './item-slips.ts';
 import {
   type EntryReading,
   type Holed,
@@ -26,10 +27,14 @@ import { shareLoads } from './share-loads.ts';
 export function buildCell(reading: EntryReading, line: LineUnits, node: ast.Cell): Cell {
   const sets: SetGroup[] = [];
   const modifiers: Modifier[] = [];
+  const loads = node.items.length > 1 ? reportLoadLists(reading, line, node.items) : undefined;
   for (const item of node.items) {
     if (!item.$cstNode) continue;
-    if (item.$type === 'SetGroup') sets.push(buildSet(reading, line, item));
-    else if (item.$type === 'UnknownItem') reportUnknownItem(reading, item);
+    if (item.$type === 'SetGroup') {
+      const set = buildSet(reading, line, item);
+      // A load that stands where the reps belong counts as neither.
+      sets.push(loads?.has(item) ? { ...set, amount: undefined } : set);
+    } else if (item.$type === 'UnknownItem') reportUnknownItem(reading, item);
     else {
       const modifier = buildModifier(reading, item);
       if (modifier) modifiers.push(modifier);
@@ -41,19 +46,24 @@ export function buildCell(reading: EntryReading, line: LineUnits, node: ast.Cell
 function reportUnknownItem(reading: EntryReading, node: ast.UnknownItem): void {
   const span = spanOf(node);
   const text = textOf(node);
+  const { line, end } = lineOf(node);
+  const slip = findItemSlip(line, isInPlan(node) ? 'plan' : 'session', span);
+  if (slip) {
+    reading.mend(slip.code, slip.span, slip.message, slip.fixes);
+    return;
+  }
   const message = `"${shorten(text)}" is no set and no tempo, rest, setting or pain: write it as a setting, or as a note on a line with >`;
-  const note = toNote(node, span);
+  // What goes on in numbers was to be a set, and a sign or a letter alone is set nowhere.
+  const isWords = /^\s*(?:[,|#]|$)/.test(line.slice(end)) && /\p{L}{2}/u.test(text);
+  const note = isWords ? toNote(node, line, span) : undefined;
   reading.report('unknown-item', span, message, [
-    replaceBy(span, `setting ${text}`),
+    ...(isWords ? [replaceBy(span, `setting ${text}`)] : []),
     ...(note ? [note] : []),
   ]);
 }
 
 /** Words at the end of a line are mostly a note; the comma before them goes with them. */
-function toNote({ $cstNode: cst }: ast.UnknownItem, span: Span): Fix | undefined {
-  const { fullText } = cst!.root;
-  const start = fullText.lastIndexOf('\n', cst!.offset) + 1;
-  const [text] = fullText.slice(start).split('\n', 1) as [string];
+function toNote({ $cstNode: cst }: ast.UnknownItem, text: string, span: Span): Fix | undefined {
   const comma = /,\s*$/.exec(text.slice(0, span.start))?.index;
   if (comma === undefined || !/\p{L}{3}/u.test(cst!.text)) return undefined;
   return moveToNote(text, { ...span, start: comma }, cst!.text);
@@ -70,9 +80,10 @@ export function buildSet(reading: EntryReading, line: LineUnits, node: Holed<ast
     !isLoadByReps(reading, node, count) &&
     !isRepsByLoad(reading, node) &&
     reading.acceptWhole('sets', count, spanBetween(span, amountSpan), `${node.count ?? 1} sets`);
-  const amount = countFits && written ? buildAmount(reading, written) : undefined;
+  const isTurned = reportTurned(reading, node);
+  const amount = countFits && !isTurned && written ? buildAmount(reading, written) : undefined;
   const within = buildDuration(reading, node.within);
-  const load = writtenLoad && buildLoad(reading, line, writtenLoad);
+  const load = isTurned || !writtenLoad ? undefined : buildLoad(reading, line, writtenLoad);
   if (at && !writtenLoad)
     reading.expect('missing-load', spanOf(at), 'Expected a load such as 100 kg after @');
   if (node.isTimed && !node.within)
@@ -114,6 +125,20 @@ function isRepsByLoad(reading: EntryReading, node: Holed<ast.SetGroup>): boolean
   const span = spanBetween(spanOf(node), spanOf(amount));
   const written = `${node.count} @ ${textOf(amount)}`;
   reading.report('syntax', span, `Write ${written}: an @ stands before the load`, [replaceBy(span, written)]);
+  return true;
+}
+
+/** `60 kg @ 5`: the load where the reps stand, and the reps where the load stands. */
+function reportTurned(reading: EntryReading, node: Holed<ast.SetGroup>): boolean {
+  const { amount, at } = node;
+  if (node.count !== undefined || amount?.$type !== 'LoadFirst' || !amount.$cstNode) return false;
+  const load = present(at?.load);
+  if (amount.reps !== undefined || !load || !/^\d+(?:\s*[x×]\s*\d+)?$/i.test(textOf(load))) return false;
+  const span = spanBetween(spanOf(node), spanOf(load));
+  const written = `${textOf(load)} @ ${textOf(amount)}`;
+  reading.report('reps-first', span, `Write ${written}: reps come before the load`, [
+    replaceBy(span, written),
+  ]);
   return true;
 }
 

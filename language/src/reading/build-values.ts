@@ -1,3 +1,4 @@
+import type { CstNode } from 'langium';
 import { type IsoDate, parseIsoDate } from '../calendar/iso-date.ts';
 import type { WrittenDate } from '../model/entry.ts';
 import type { Quantity, QuantityUnit } from '../model/quantity.ts';
@@ -88,6 +89,18 @@ export function lastTokenSpan(node: { $cstNode?: ast.Quantity['$cstNode'] }): Sp
     span = spanOf(leaf);
   });
   return span!;
+}
+
+/** The text of the line in which a node stands, and the column in which the node ends. */
+export function lineOf({ $cstNode: cst }: { readonly $cstNode?: CstNode }): { line: string; end: number } {
+  const { fullText } = cst!.root;
+  const start = fullText.lastIndexOf('\n', cst!.offset - 1) + 1;
+  return { line: fullText.slice(start).split('\n', 1)[0]!, end: cst!.end - start };
+}
+
+/** Whether a node stands in a plan, where bars part the weeks and a range is no slip. */
+export function isInPlan({ $cstNode: cst }: { readonly $cstNode?: CstNode }): boolean {
+  return /^\s*plan\b/i.test(cst!.root.fullText);
 }
 
 /**

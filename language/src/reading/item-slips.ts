@@ -3,40 +3,19 @@ import type { Fix, Span } from '../model/source.ts';
 import { recogniseLine } from '../syntax/line-kind.ts';
 import { findComment, skipSpace, trimEnd } from '../syntax/scanned-token.ts';
 import type { LineContext } from '../vocabulary/keywords.ts';
+import { AMOUNT, AT, COUNT, type ItemSlip, MASS, N, of, RATING, SETS, SIDED, STEP } from './item-slip.ts';
 import { replaceBy } from './line-reading.ts';
-
-/**
- * A way in which a hurried hand writes a set, and what is meant by it. Texts hold the pattern's groups, as in `$2 @ $1`;
- * `$,` stands for the numbers of the first between commas.
- */
-interface ItemSlip {
-  /** Of a whole item, between commas or bars; with `cell`, or of all that stands between bars. */
-  readonly pattern: RegExp;
-  readonly cell?: true;
-  readonly code: CheckCode;
-  readonly message: string;
-  /** What a fix writes in its place; several where it may be meant in several ways. A line break begins a note below. */
-  readonly writes: readonly string[];
-}
-
-const N = String.raw`\d+(?:\.\d+)?`;
-const MASS = String.raw`${N}\s*(?:kgs?|lbs?)`;
-const SETS = String.raw`(?:\d+\s*[x×]\s*)?\d+(?:\s*-\s*\d+)?(?:\s*/\s*side)?`;
-const SIDED = String.raw`${SETS}(?:\s*(?:s|sec|min|m))?`;
-/** The load with what may stand behind it. */
-const AT = String.raw`\s*@.*`;
-const STEP_UNIT = '(?:kg|lb|%|reps?|sets?|s|min|m|cal|rpe|rir)';
-const STEP = String.raw`[+-]\s*${N}\s*${STEP_UNIT}`;
-const RATING = String.raw`(?:\s+(?:rpe|rir)\s*${N})?`;
+import { PROPERTY_SLIPS, TIME_SLIPS } from './time-slips.ts';
+import { WORD_SLIPS } from './word-slips.ts';
 
 /** Words that mean something behind a set: what follows them is no note. */
 const KNOWN =
   'left|right|each|per|side|drop|band|chain|tempo|rest|setting|pain|instead|then|after|rpe|rir|reps?|sets?|sec|min|cal|kgs|lbs';
 
-const of = (source: string): RegExp => new RegExp(`^${source}$`, 'iu');
-
 /** The first that fits is taken. */
 export const ITEM_SLIPS: readonly ItemSlip[] = [
+  ...TIME_SLIPS,
+  ...WORD_SLIPS,
   {
     pattern: of(`(.*(?:rpe|rir)\\s*)[@~≈]\\s*(${N})`),
     code: 'syntax',
@@ -106,6 +85,12 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     writes: ['$1 @ $2'],
   },
   {
+    pattern: of(`(${COUNT}\\d+)\\s+[-−–](${MASS})(${RATING})`),
+    code: 'syntax',
+    message: 'Write $1 @ bw-$2 for weight taken off the body',
+    writes: ['$1 @ bw-$2$3'],
+  },
+  {
     pattern: of(`(${SETS})\\s*(\\+\\s*${MASS})(${RATING})`),
     code: 'syntax',
     message: 'Write $1 @ bw$2 for weight added to the body',
@@ -116,6 +101,13 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     code: 'side-slip',
     message: 'Write $1/side: that many on each side',
     writes: ['$1/side$2'],
+  },
+  {
+    pattern: of(`(${SETS})\\s*@\\s*(${N})\\s*(kg|lb)s?\\s*(?:each|per|ea\\.?|/)\\s*sides?(${RATING})`),
+    code: 'side-slip',
+    message:
+      'Is it a side of the body, or of the bar? Write $a, or the whole weight: with a bar of its usual weight, $b',
+    writes: ['$1/side @ $2 $3$4', writeWholeBar],
   },
   {
     pattern: of(
@@ -302,7 +294,7 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     writes: ['$1bw$2$3'],
   },
   {
-    pattern: of(`(${SETS}\\s*@\\s*)(${MASS})\\s*(?:each|ea\\.?|per hand)(${RATING})`),
+    pattern: of(`(${AMOUNT}\\s*@\\s*)(${MASS})\\s*(?:each|ea\\.?|per hand)(${RATING})`),
     code: 'syntax',
     message: 'Write 2x$2: two implements of $2',
     writes: ['$12x$2$3'],
@@ -350,19 +342,19 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     writes: ['$1 in $2'],
   },
   {
-    pattern: of(`(${N}\\s*(?:s|sec|min))\\s*rest`),
-    code: 'syntax',
-    message: 'Write rest $1: the word comes first',
-    writes: ['rest $1'],
-  },
-  {
     pattern: of(`(${SETS}.*?)\\s+(${N}\\s*(?:s|sec|min)|\\d+:\\d\\d)\\s*rest`),
     code: 'syntax',
     message: 'Write rest $2 behind a comma: the word comes first',
     writes: ['$1, rest $2'],
   },
   {
-    pattern: of(String.raw`((?!\().*\S)\s+((tempo|rest|setting|pain|instead|then|after)(?:\s.*)?)`),
+    pattern: of(String.raw`([\d?].*\S)\s+(tempo|rest|pain)(?:\s+|\s*[:=]\s*)([\dx+-].*)`),
+    code: 'syntax',
+    message: 'Put a comma before $2',
+    writes: ['$1, $2 $3'],
+  },
+  {
+    pattern: of(String.raw`([\d?].*\S)\s+((setting|instead|then|after)\s+\S.*)`),
     code: 'syntax',
     message: 'Put a comma before $3',
     writes: ['$1, $2'],
@@ -386,10 +378,10 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     writes: ['$,$2'],
   },
   {
-    pattern: of(String.raw`(.*\S)\s*;\s*(\d.*)`),
+    pattern: of(String.raw`(.*\S\s*;\s*\d.*)`),
     code: 'sets-spelled-apart',
     message: 'Write a comma between sets, not a semicolon',
-    writes: ['$1, $2'],
+    writes: [([text]) => text!.replace(/\s*;\s*(?=[\d?(])/g, ', ')],
   },
   {
     pattern: of(String.raw`(\d+)\s+(\d{2,})`),
@@ -414,14 +406,6 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
     code: 'syntax',
     message: 'Write each $2: how often the step is taken',
     writes: ['$1 each $2$3'],
-  },
-  {
-    pattern: of(
-      `(?:add|plus)\\s*(${N}\\s*${STEP_UNIT})\\s*(each\\s.*|(?:/|per|every|a)\\s*(?:round|session|week|cycle))`,
-    ),
-    code: 'syntax',
-    message: 'Write +$1 for a step',
-    writes: ['+$1 $2'],
   },
   {
     pattern: of(`(${SETS}\\s*@\\s*${MASS})\\s*(${STEP}\\s*each\\s.*)`),
@@ -475,6 +459,23 @@ export const ITEM_SLIPS: readonly ItemSlip[] = [
   },
 ];
 
+/** What a bar without plates mostly weighs. */
+const USUAL_BAR: Readonly<Record<string, number>> = { kg: 20, lb: 45 };
+
+/** `5 @ 40 kg per side`, of the bar. */
+function writeWholeBar([set, side, unit, rating]: readonly string[]): string {
+  return `${set} @ ${2 * Number(side) + USUAL_BAR[unit!.toLowerCase()]!} ${unit}${rating}`;
+}
+
+/** Those that fit a kind of entry: of all that stands between bars, and of what stands between commas too. */
+function listFor(within: 'plan' | 'log'): { cells: readonly ItemSlip[]; items: readonly ItemSlip[] } {
+  const items = ITEM_SLIPS.filter((slip) => slip.within === undefined || slip.within === within);
+  return { cells: items.filter(({ cell }) => cell), items };
+}
+
+const OF_PLANS = listFor('plan');
+const OF_LOGS = listFor('log');
+
 /** A longer item is nothing that a hand slipped in; patterns must not dwell on it. */
 const LONGEST = 120;
 
@@ -492,14 +493,36 @@ export function findItemSlip(
   { line, start: column }: Span,
 ): FoundSlip | undefined {
   const recognised = recogniseLine(text, context);
+  const end = trimEnd(text, 0, findComment(text));
+  if (recognised.kind === 'property') {
+    const found = findIn(text, { start: recognised.start, end }, line, PROPERTY_SLIPS);
+    return found && describe(text, found);
+  }
   if (recognised.kind !== 'movement' || column <= recognised.colon) return undefined;
   const { colon } = recognised;
-  const end = trimEnd(text, 0, findComment(text));
   const spelled = findWarmup(text, line, colon, end) ?? findLooseRating(text, line, colon, end, column);
   if (spelled) return spelled;
   const cell = cutAt(text, colon + 1, end, column, /\|/g);
   const item = cutAt(text, colon + 1, end, column, /[,|]/g);
-  return findIn(text, cell, line, true) ?? findIn(text, item, line, false);
+  const slips = context === 'plan' ? OF_PLANS : OF_LOGS;
+  const found = findIn(text, cell, line, slips.cells) ?? findIn(text, item, line, slips.items);
+  return found && describe(text, found, listOthers(text, colon + 1, end, line, found.span), slips.items);
+}
+
+/** The items of a line beside those in a place. */
+function listOthers(
+  text: string,
+  from: number,
+  end: number,
+  line: number,
+  { start, end: stop }: Span,
+): Span[] {
+  return [...text.slice(from, end).matchAll(/[^,|]+/g)]
+    .map(({ 0: item, index }) => {
+      const at = skipSpace(text, from + index, from + index + item.length);
+      return { line, start: at, end: trimEnd(text, at, from + index + item.length) };
+    })
+    .filter((span) => span.end > span.start && (span.end <= start || span.start >= stop));
 }
 
 /** The piece between separators that holds a column, without the space around it. */
@@ -517,26 +540,108 @@ function cutAt(
   return { start, end: trimEnd(text, start, after) };
 }
 
+interface Found {
+  readonly slip: ItemSlip;
+  readonly span: Span;
+  /** What each fix writes. */
+  readonly texts: readonly string[];
+}
+
 function findIn(
   text: string,
   { start, end }: Pick<Span, 'start' | 'end'>,
   line: number,
-  isCell: boolean,
-): FoundSlip | undefined {
+  slips: readonly ItemSlip[],
+): Found | undefined {
   const written = text.slice(start, end);
   if (written === '' || written.length > LONGEST) return undefined;
-  const slip = ITEM_SLIPS.find(({ pattern, cell = false }) => (cell || !isCell) && pattern.test(written));
-  if (!slip) return undefined;
-  const span = { line, start, end };
-  const numbers = (slip.pattern.exec(written)![1] ?? '').split(/\D+/).join(', ');
-  const fill = (template: string): string =>
-    written.replace(slip.pattern, template.replaceAll('$,', numbers)).trim();
+  for (const slip of slips) {
+    const texts = writeSlip(slip, written);
+    if (texts) return { slip, span: { line, start, end }, texts: slip.cell ? texts.map(mendTimes) : texts };
+  }
+  return undefined;
+}
+
+/** What is said of a slip, and its fixes: they mend the same slip in the line's other items too. */
+function describe(
+  text: string,
+  { slip, span, texts }: Found,
+  others: readonly Span[] = [],
+  slips: readonly ItemSlip[] = [],
+): FoundSlip {
+  const said = fill(slip, slip.message, text.slice(span.start, span.end));
+  const more = others.flatMap((other) => mendAlso(text, other, slip, texts.length, slips));
   return {
     code: slip.code,
     span,
-    message: fill(slip.message),
-    fixes: slip.writes.flatMap((template) => writeFix(text, span, fill(template)) ?? []),
+    message: said.replace(/\$([ab])/g, (_, fix: 'a' | 'b') => texts[fix === 'a' ? 0 : 1] ?? ''),
+    fixes: texts.flatMap((newText, index) => {
+      const fix = writeFix(text, span, newText);
+      if (!fix || more.length === 0 || newText.includes('\n')) return fix ?? [];
+      const edits = [
+        ...fix.edits,
+        ...more.map((found) => replaceBy(found.span, found.texts[index]!).edits[0]!),
+      ];
+      edits.sort((a, b) => a.span.start - b.span.start);
+      return { title: `Write ${edits.map((edit) => edit.newText).join(', ')}`, edits };
+    }),
   };
+}
+
+/** An item without a slip, of the kinds that a pattern may take for one. */
+const REGULAR = of(
+  `${COUNT}\\d+(?:\\s*(?:s|min|m|km|cal))?(?:\\s*/\\s*side)?(?:\\s*@\\s*${COUNT}${N}(?:\\s*(?:kg|lb|%))?)?${RATING}`,
+);
+
+/** Another item in which the same slip stands, or another that has one meaning alone where a time is. */
+function mendAlso(
+  text: string,
+  span: Span,
+  slip: ItemSlip,
+  count: number,
+  slips: readonly ItemSlip[],
+): Found[] {
+  const written = text.slice(span.start, span.end);
+  if (written.length > LONGEST || REGULAR.test(written)) return [];
+  const same = writeSlip(slip, written);
+  const isNote = same?.some((found) => found.includes('\n') || found === written);
+  if (same && !isNote) return [{ slip, span, texts: same }];
+  const found = findIn(text, span, span.line, slips);
+  if (!found || !OF_TIMES.has(found.slip)) return [];
+  return [{ ...found, texts: Array.from({ length: count }, () => found.texts[0]!) }];
+}
+
+const CLEAR = TIME_SLIPS.filter(({ cell, writes }) => !cell && writes.length === 1);
+const OF_TIMES: ReadonlySet<ItemSlip> = new Set(CLEAR);
+
+/** The times of a cell as they are meant. */
+function mendTimes(cell: string): string {
+  return cell.replace(/[^,|\s][^,|]*(?<!\s)/g, (item) => {
+    const mended = CLEAR.map((slip) => writeSlip(slip, item)?.[0]).find((text) => text !== undefined);
+    return mended ?? item;
+  });
+}
+
+/** What the fixes write for an item; undefined where it is no such slip. */
+export function writeSlip(slip: ItemSlip, written: string): readonly string[] | undefined {
+  const found = slip.pattern.exec(written);
+  if (!found) return undefined;
+  const groups = found.slice(1).map((group) => group ?? '');
+  const texts = slip.writes.map((writing) =>
+    typeof writing === 'string' ? fill(slip, writing, written) : writing(groups)?.trim(),
+  );
+  // What is written as it should be is no slip.
+  const isNone = texts.some((text) => text === undefined || isSame(text, written));
+  return isNone ? undefined : (texts as string[]);
+}
+
+function isSame(text: string, written: string): boolean {
+  return text.replace(/\s/g, '') === written.replace(/\s/g, '');
+}
+
+function fill({ pattern }: ItemSlip, template: string, written: string): string {
+  const numbers = (pattern.exec(written)![1] ?? '').split(/\D+/).join(', ');
+  return written.replace(pattern, template.replaceAll('$,', numbers)).trim();
 }
 
 /** What becomes a note can only stand at the line's end; the set before it stays as it is. */

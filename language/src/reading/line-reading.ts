@@ -55,9 +55,11 @@ export class EntryReading {
     this.told ??= new Set();
     if (this.told.has(span.line) || this.settled?.get(span.line) === false) return;
     this.told.add(span.line);
-    this.problems.push({ code, severity: findCheck(code).severity, message, span, fixes });
     this.mended ??= new Map();
     this.mended.set(span.line, span);
+    const echo = this.problems.findIndex((problem) => this.isMended(problem.span));
+    if (echo >= 0) this.problems.splice(echo, 1);
+    this.problems.push({ code, severity: findCheck(code).severity, message, span, fixes });
   }
 
   private isMended({ line, start, end }: Span): boolean {

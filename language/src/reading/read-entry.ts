@@ -15,7 +15,7 @@ import { readRegularSession } from './fast/read-session.ts';
 import { readRegularUnits } from './fast/read-units.ts';
 import { findItemSlip } from './item-slips.ts';
 import { EntryReading, replaceBy, spanOf, visitLeaves } from './line-reading.ts';
-import { type FoundLineSlip, findLineSlip } from './line-slips/find-line-slip.ts';
+import { type FoundLineSlip, findHeadingComment, findLineSlip } from './line-slips/find-line-slip.ts';
 
 /** What one entry's text is read with. */
 export interface EntryReader {
@@ -71,7 +71,7 @@ export function createParsingReader(services: LangiumCoreServices): EntryReader 
       const entry = read(lines, frame, fileUnit, { context, slips: [] });
       const troubled = new Set([...entry.problems, ...entry.strays].map(({ span }) => span.line));
       const slips = lines.flatMap((text, line) => {
-        const slip = findLineSlip(text, context, line, troubled.has(line));
+        const slip = findLineSlip(text, context, line, troubled.has(line)) ?? findHeadingComment(lines, line);
         return slip ? [slip] : [];
       });
       if (slips.length === 0) return entry;

@@ -1,10 +1,12 @@
 import type { SetGroup } from '../model/quantity.ts';
+import { printAmount } from '../printing/print-quantity.ts';
 import { addAfter, type EntryReading, replaceBy, spanBetween } from './line-reading.ts';
 
 /** Sets before the first load of a cell share it; a later one without a load is reported, and keeps its reps. */
 export function shareLoads(reading: EntryReading, sets: readonly SetGroup[]): SetGroup[] {
   const first = sets.findIndex((set) => set.ownLoad && set.load);
   const listed = reportRatingLists(reading, sets);
+  if (sets.length > 1) reportLoneTime(reading, sets);
   if (first < 0) return [...sets];
   const before = sets.map((set) => set.loadText);
   for (let index = 1; index < before.length; index++) before[index] ??= before[index - 1];
@@ -20,7 +22,37 @@ export function shareLoads(reading: EntryReading, sets: readonly SetGroup[]): Se
   });
 }
 
+/** `500 m, 2:05`: one distance, and one time by the clock behind it, are mostly one set. */
+function reportLoneTime(reading: EntryReading, sets: readonly SetGroup[]): void {
+  const at = sets.findIndex(isDistance);
+  const [distance, time] = [sets[at], sets[at + 1]];
+  if (!distance || !time || !isClock(time) || !isAlone(distance) || !isAlone(time)) return;
+  if (sets.some((set) => set !== distance && set !== time && (isDistance(set) || isClock(set)))) return;
+  const between = { ...distance.span, start: distance.span.end, end: time.span.start };
+  const [first, second] = [printAmount(distance.amount!), printAmount(time.amount!)];
+  const message = `Did ${first} take ${second}? Then write ${first} in ${second}: behind a comma the time is a set of its own`;
+  reading.report('time-as-set', spanBetween(distance.span, time.span), message, [
+    replaceBy(between, ' in ', `Write ${first} in ${second}`),
+  ]);
+}
+
+function isDistance({ amount }: SetGroup): boolean {
+  return amount?.kind === 'quantity' && amount.quantity.measure === 'metres';
+}
+
+function isClock({ amount }: SetGroup): boolean {
+  return amount?.kind === 'quantity' && amount.quantity.unit === 'clock';
+}
+
+/** An amount and nothing else. */
+function isAlone(set: SetGroup): boolean {
+  const isBare = set.ratings.length === 0 && set.drops.length === 0 && !set.loadSpan;
+  return isBare && !set.counted && !set.within && set.amount?.kind === 'quantity' && !set.amount.perSide;
+}
+
 function reportMissingLoad(reading: EntryReading, set: SetGroup, before?: string, after?: string): void {
+  // Where a line breaks off, this may be what broke it.
+  if (reading.broken.has(set.span.line)) return;
   const texts = [...new Set([before, after])].filter((text) => text !== undefined);
   reading.report(
     'set-without-load',

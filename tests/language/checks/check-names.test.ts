@@ -47,7 +47,7 @@ test.each<[title: string, files: Files, problems: string[]]>([
       'log.plim': lines('session 2026-11-17 Quill Harrow, Odalys Fenn', '  Push-up: 8'),
     },
     [
-      'log.plim:1:34 Odalys Fenn is an athlete, and behind the comma stands a plan: write | between the athletes of a group [unknown-plan] → Write |: session 2026-11-17 Quill Harrow | Odalys Fenn',
+      'log.plim:1:34 No plan is called Odalys Fenn: write Quill Harrow | Odalys Fenn [unknown-plan] → Write Quill Harrow | Odalys Fenn: session 2026-11-17 Quill Harrow | Odalys Fenn',
     ],
   ],
   [
@@ -165,6 +165,29 @@ test.each<[title: string, files: Files, problems: string[]]>([
     [
       'log.plim:2:11 No plan is called Copper Clock: define it with "plan Copper Clock", or correct the name [unknown-plan] → Define plan Copper Clock: plan Copper Clock ⏎ plan Brass Almanac',
       'log.plim:3:21 No plan is called Brass Almanak: did you mean Brass Almanac? [unknown-plan] → Write Brass Almanac: session 2026-11-17, Brass Almanac week 2 day 1 → Define plan Brass Almanak: plan Brass Almanak ⏎ session 2026-11-17, Brass Almanak week 2 day 1',
+    ],
+  ],
+  [
+    'what reading has told is something else',
+    lines('session 2026-11-17', '  rpe: 7', '  weight: 60.5 kg', '  3 rounds:'),
+    [
+      "log.plim:2:3 Write effort 7: that is the whole session's; a set's rating stands behind its load, such as 5 @ 60 kg rpe 7 [stray-line] → Write effort 7: effort 7",
+      'log.plim:3:3 Write bodyweight 60.5 kg: a weigh-in is told by bodyweight; a load stands behind the sets, such as 5 @ 60 kg [stray-line] → Write bodyweight 60.5 kg: bodyweight 60.5 kg',
+      'log.plim:4:3 Write circuit, 3 rounds or superset, 3 rounds or for time, 3 rounds: a block says how it is done [stray-line] → Write circuit, 3 rounds: circuit, 3 rounds → Write superset, 3 rounds: superset, 3 rounds → Write for time, 3 rounds: for time, 3 rounds',
+    ],
+  ],
+  [
+    'a header whose date is told of',
+    lines(
+      'athlete Otti Plankermann',
+      'session today Otti Plankermann',
+      '  Push-up: 10',
+      'session 23 Nov Otti Plankermann',
+      '  Push-up: 10',
+    ),
+    [
+      'log.plim:2:1 Write the date itself, such as session 2026-11-17: another day, nobody knows which day this was [odd-date]',
+      'log.plim:4:1 23 Nov is not a whole date: write year-month-day, such as 2026-11-17 [odd-date]',
     ],
   ],
   [

@@ -13,6 +13,26 @@ test.each<[title: string, files: Files, problems: string[]]>([
     ],
   ],
   [
+    'a number that may be the load',
+    lines(
+      'session 2026-11-10',
+      '  Bench Press: 5 @ 95 lb',
+      'session 2026-11-17',
+      '  Back Squat: 5 x 60',
+      '  Bench Press: 5 x 100',
+      '  Kettlebell Swing: 2 x 24',
+      '  Deadlift: 3 x 20',
+      '  Hammer Curl: 3 x 12',
+    ),
+    [
+      'log.plim:4:19 Back Squat has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it [no-load] → Write 5 @ 60 kg: Back Squat: 5 @ 60 kg → Write 5 @ 60 lb: Back Squat: 5 @ 60 lb → Add @ ?: Back Squat: 5 x 60 @ ?',
+      'log.plim:5:20 Bench Press has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it [no-load] → Write 5 @ 100 lb: Bench Press: 5 @ 100 lb → Add @ 95 lb: Bench Press: 5 x 100 @ 95 lb → Add @ ?: Bench Press: 5 x 100 @ ?',
+      'log.plim:6:25 Kettlebell Swing has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it [no-load] → Write ? @ 2x24 kg: Kettlebell Swing: ? @ 2x24 kg → Write ? @ 2x24 lb: Kettlebell Swing: ? @ 2x24 lb → Add @ ?: Kettlebell Swing: 2 x 24 @ ?',
+      'log.plim:7:17 Deadlift has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it [no-load] → Add @ ?: Deadlift: 3 x 20 @ ?',
+      'log.plim:8:20 Hammer Curl has no load here, so it counts no kilograms: write it behind @, or @ ? if nobody noted it [no-load] → Add @ ?: Hammer Curl: 3 x 12 @ ?',
+    ],
+  ],
+  [
     'with the load of last time',
     lines(
       'session 2026-11-10',

@@ -53,6 +53,13 @@ test.each<[title: string, files: Files, problems: string[]]>([
     lines('exercise Keel Curl', '  needs dumbbell', 'session 2026-11-17', '  Keel Curl: 8 @ 24 kg'),
     [],
   ],
+  [
+    'loads that are told to stand where reps belong',
+    lines('session 2026-11-17', '  Lateral Raise: 15 @ 6, 8 kg'),
+    [
+      'log.plim:2:18 A load stands behind its own set: write 15 @ 6, 15 @ 8 kg [sets-spelled-apart] → Write 15 @ 6, 15 @ 8 kg: Lateral Raise: 15 @ 6, 15 @ 8 kg',
+    ],
+  ],
   ['a bar', lines('session 2026-11-17', '  Back Squat: 8 @ 24 kg'), []],
 ])('%s', (_title, files, problems) => {
   expect(check(files)).toEqual(problems);

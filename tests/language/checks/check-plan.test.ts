@@ -19,6 +19,20 @@ function checkLine(
   ).map((problem) => problem.replace(/^\S+ /, ''));
 }
 
+test.each<[string, string[]]>([
+  [
+    'Push-up: 8 | 10 |',
+    [
+      'The bar at the end leaves a week of every 3 without Push-up: take it out if it is one too many [cell-count] → Take the bar out: Push-up: 8 | 10',
+    ],
+  ],
+  ['Push-up: 8 | | 10', []],
+  ['Push-up: | 10', []],
+  ['Push-up: 8 | 10', []],
+])('a bar at the end of %s', (line, expected) => {
+  expect(checkLine(line)).toEqual(expected);
+});
+
 describe('a step', () => {
   test.each<[string, string[]]>([
     ['Push-up: 8, +1 rep each week to 12', []],

@@ -32,13 +32,17 @@ test.each<[title: string, files: Files, problems: string[]]>([
     ],
   ],
   [
-    'pain in its own words',
-    lines('session 2026-11-17', '  knee pain 3/10', '  Pain: left shoulder', '  hip pain 10, left'),
+    'nearly a block',
+    lines('session 2026-11-17', '  A circuit of three', '  amrap of 12 or so'),
     [
-      'log.plim:2:3 Pain is told by a line such as pain 3, knee, from 0 to 10, and where: leave out what brings it on, and ask a licensed practitioner before loading it again [stray-line] → Write pain 3, knee: pain 3, knee',
-      'log.plim:3:9 left shoulder does not fit after pain: expected a number from 0 to 10 and where it hurts [syntax]',
-      'log.plim:4:3 Pain is told by a line such as pain 10, hip left, from 0 to 10, and where: leave out what brings it on, and ask a licensed practitioner before loading it again [stray-line] → Write pain 10, hip left: pain 10, hip left',
+      'log.plim:2:3 No block begins here, so the lines below count to the block above: behind its letter stands its kind, then commas and settings, such as A circuit, 3 rounds, rest 1:00 [stray-line]',
+      'log.plim:3:3 No block begins here, so the lines below count to the block above: behind its letter stands its kind, then commas and settings, such as A circuit, 3 rounds, rest 1:00 [stray-line]',
     ],
+  ],
+  [
+    'a load where the colon would stand',
+    lines('session 2026-11-17', '  Back Squat @ rpe 8: 5, 5'),
+    ['log.plim:2:3 Write a colon behind Back Squat [name-without-colon]'],
   ],
   [
     "a block's letter with a bracket or a point",
@@ -46,13 +50,6 @@ test.each<[title: string, files: Files, problems: string[]]>([
     [
       'log.plim:2:3 No block begins here, so the lines below count to the block above: write B circuit, 3 rounds [stray-line] → Write B circuit, 3 rounds: B circuit, 3 rounds',
       'log.plim:3:3 No block begins here, so the lines below count to the block above: write c straight [stray-line] → Write c straight: c straight',
-    ],
-  ],
-  [
-    'a session whose date is none',
-    lines('session 2026-11-17', '', 'session next week'),
-    [
-      'log.plim:3:1 No session begins here, so the lines below count to the entry above: write its date first, such as session 2026-11-17 [stray-line]',
     ],
   ],
   [
@@ -97,6 +94,13 @@ test.each<[title: string, files: Files, problems: string[]]>([
     lines('session 2026-11-17', '  Keel Wiggle 3x10 @ 10 kg'),
     [
       'log.plim:2:3 Nothing recognises this line: if Keel Wiggle is a movement, write a colon behind it [stray-line] → Add the colon: Keel Wiggle: 3x10 @ 10 kg',
+    ],
+  ],
+  [
+    'a note about a block',
+    lines('session 2026-11-17', '  circuit felt hard'),
+    [
+      'log.plim:2:3 Nothing recognises this line, so it counts nowhere: begin a note with >, a comment with # [stray-line] → Make it a note: > circuit felt hard',
     ],
   ],
   [

@@ -1,6 +1,7 @@
 import { checkEntry } from '@plimsoll/language/checks/entry-checks';
 import type { Entry } from '@plimsoll/language/model/entry';
 import { describe, expect, test } from 'vitest';
+import { listProblems } from '../support/print-problems.ts';
 import { readText } from '../support/read-text.ts';
 
 /** Codes of all that the check of single entries says about lines of one file. */
@@ -28,7 +29,8 @@ describe('what counts as rounds', () => {
     ['a skipped line', 'A circuit, 4 rounds', ['Row: skipped', 'Pull: 8']],
     ['sets of a warm-up', 'A circuit, 4 rounds', ['warmup Row: 5, 5', 'Row: 8']],
     ['no rounds at all', 'A superset', ['Row: 8, 8, 7', 'time 2:00']],
-    ['an amrap', 'A amrap 12:00', ['Row: 8, 8, 7', 'done 4 rounds + 12']],
+    ['an amrap', 'A amrap 12:00', ['Row: 8, 8, 7', 'done 4 rounds + 5']],
+    ['movements of the round begun', 'A amrap 12:00', ['Row: 8', 'Pull: 5/side', 'done 4 rounds + 8 + 10']],
     [
       'lines that take turns',
       'A intervals 6 x 500 m, alternating',
@@ -44,6 +46,28 @@ describe('what counts as rounds', () => {
     expect(check('plan Base', 'day 1', 'A circuit, 3 rounds', 'Row: 8 | 8, 7, 6 | 8, 8')).toEqual([
       'round-count',
     ]);
+  });
+});
+
+describe('what was done of a round begun', () => {
+  test.each([
+    ['done 4 rounds + 10', 'done 4 rounds + 8 + 2'],
+    ['done 4 rounds + 18', 'done 5 rounds'],
+    ['done 4 rounds + 30', 'done 5 rounds + 8 + 4'],
+  ])('is no more than a movement asks for: %s', (done, written) => {
+    const [found] = listProblems(readText(SESSION, 'A amrap 12:00', 'Row: 8', 'Pull: 5/side', done));
+    expect(found?.problem.code).toBe('done-mismatch');
+    expect(found?.problem.fixes?.map(({ title }) => title)).toEqual([`Write ${written}`]);
+  });
+
+  test('has no fix where it is not clear how it comes out', () => {
+    const [found] = listProblems(
+      readText(SESSION, 'A amrap 12:00', 'Row: 8', 'Ski: 200 m', 'done 4 rounds + 10'),
+    );
+    expect(found?.problem.message).toBe(
+      '10 are more than the 8 of Row: behind a plus stands what was done of each movement in turn, such as + 10 + 2',
+    );
+    expect(found?.problem.fixes).toBeUndefined();
   });
 });
 

@@ -251,6 +251,17 @@ session: Finisher:
   Write straight or # Finisher: a block says how it is done, and a heading of your own is a comment [stray-line]
   → straight
   → # Finisher
+session: done 2
+  Write done 2 rounds: done says of what [spelling-of-word]
+  → done 2 rounds
+session: done 1+7
+  Write done 1 round + 7: done says of what [spelling-of-word]
+  → done 1 round + 7
+session: done 67 reps
+  Write whole rounds, and what was done of the next behind a plus, such as done 4 rounds + 7 [missing-value]
+session: done 11:20
+  Write done in 11:20: the word in stands before a time [spelling-of-word]
+  → done in 11:20
 session: done 2/3 rounds
   Write done 2 of 3 rounds: done says how many of how many [spelling-of-word]
   → done 2 of 3 rounds
@@ -339,8 +350,7 @@ plan: starts on 2026-11-02
 plan: starts 2nd November
   2nd November is not a whole date: write year-month-day, such as 2026-11-17 [odd-date]
 plan: deload 4
-  Write deload week 4: the week is said, and what is left of the sets and loads [spelling-of-word]
-  → deload week 4
+  Write the week, and what is left of its sets and loads, such as deload week 4, sets 50%, load 90% [missing-value]
 plan: deload week 4 50%
   Write deload week 4, sets 50% or deload week 4, load 50%: a share is of the sets or of the load [syntax]
   → deload week 4, sets 50%
@@ -588,4 +598,174 @@ session: sleep 23:00
 plan: Bench Press: 5,3,1 @ 75,85,95%
   Write Bench Press: 5 @ 75%, 3 @ 85%, 1 @ 95%: each set writes its own load [spelling-of-word]
   → Bench Press: 5 @ 75%, 3 @ 85%, 1 @ 95%
+session: - session 2026-11-24 Mara Zog at Kelp Cellar
+  Write session 2026-11-24 Mara Zog at Kelp Cellar: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog at Kelp Cellar
+session: **session 2026-11-24 Mara Zog**
+  Write session 2026-11-24 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog
+session: session2026-11-24 18:30 Mara Zog
+  Write session 2026-11-24 18:30 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 18:30 Mara Zog
+session: 2026-11-24 Mara Zog
+  Write session 2026-11-24 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog
+session: Tue 24.11.2026 Mara Zog
+  Write session 2026-11-24 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog
+session: 24 Nov 2026 Mara Zog
+  Write session 2026-11-24 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog
+session: 5/11/2026 Mara Zog
+  Write session 2026-11-05 Mara Zog or session 2026-05-11 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-05 Mara Zog
+  → session 2026-05-11 Mara Zog
+session: training 2026-11-24 Mara Zog, Kelp Ladder week 2 day 1
+  Write session 2026-11-24 Mara Zog, Kelp Ladder week 2 day 1: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog, Kelp Ladder week 2 day 1
+session: session Mara Zog 2026-11-24 18:30 at Kelp Cellar
+  Write session 2026-11-24 18:30 Mara Zog at Kelp Cellar: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 18:30 Mara Zog at Kelp Cellar
+plan: training 2026-11-24 Mara Zog
+  Write session 2026-11-24 Mara Zog: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog
+plan: session 5.11.2026
+  Write session 2026-11-05 or session 2026-05-11: no session begins here, so the lines below count to the entry above until it is corrected [stray-line]
+  → session 2026-11-05
+  → session 2026-05-11
+unknown: session 2026-11-24 Mara Zog
+  Write session 2026-11-24 Mara Zog: no session begins here, so the lines below count nowhere until it is corrected [stray-line]
+  → session 2026-11-24 Mara Zog
+unknown: 5.11.2026 Mara Zog
+  Write session 2026-11-05 Mara Zog or session 2026-05-11 Mara Zog: no session begins here, so the lines below count nowhere until it is corrected [stray-line]
+  → session 2026-11-05 Mara Zog
+  → session 2026-05-11 Mara Zog
+session: session 2026-11-24 Mara Zog 18:30
+  Write session 2026-11-24 18:30 Mara Zog: a time of day stands behind the date [spelling-of-word]
+  → session 2026-11-24 18:30 Mara Zog
+session: session 2026-11-24 Mara Zog at Kelp Cellar 7.30 pm
+  Write session 2026-11-24 19:30 Mara Zog at Kelp Cellar: a time of day stands behind the date [spelling-of-word]
+  → session 2026-11-24 19:30 Mara Zog at Kelp Cellar
+session: session 2026-11-24 Mara Zog | Tibor Ull 18:30, Kelp Ladder week 2 day 1
+  Write session 2026-11-24 18:30 Mara Zog | Tibor Ull, Kelp Ladder week 2 day 1: a time of day stands behind the date [spelling-of-word]
+  → session 2026-11-24 18:30 Mara Zog | Tibor Ull, Kelp Ladder week 2 day 1
+session: session 2026-11-24 Mara Zog / Tibor Ull at Kelp Cellar
+  Write session 2026-11-24 Mara Zog | Tibor Ull at Kelp Cellar: a bar stands between the athletes of a group [spelling-of-word]
+  → session 2026-11-24 Mara Zog | Tibor Ull at Kelp Cellar
+session: A circuit (3 rounds), rest 1:00
+  Write A circuit, 3 rounds, rest 1:00: settings stand behind a comma, not in brackets [spelling-of-word]
+  → A circuit, 3 rounds, rest 1:00
+session: amrap (10 min)
+  Write amrap 10:00: settings stand behind a comma, not in brackets [spelling-of-word]
+  → amrap 10:00
+session: A circuit - 3 rounds
+  Write A circuit, 3 rounds: a comma stands before each setting [spelling-of-word]
+  → A circuit, 3 rounds
+session: A EMOM 10:00
+  Write A every 1:00 for 10:00: work at each full minute [spelling-of-word]
+  → A every 1:00 for 10:00
+session: A E2MOM 12:00
+  Write A every 2:00 for 12:00: work at each full minute of so many [spelling-of-word]
+  → A every 2:00 for 12:00
+session: e2mom x 6
+  Write every 2:00 for 12:00: work at each full minute of so many [spelling-of-word]
+  → every 2:00 for 12:00
+session: E2MOM 12
+  Write every 2:00 for 12:00 or every 2:00 for 24:00: the number may be minutes or times [missing-unit]
+  → every 2:00 for 12:00
+  → every 2:00 for 24:00
+session: E90s x 8
+  Write every 1:30 for 12:00: the whole time stands behind for [spelling-of-word]
+  → every 1:30 for 12:00
+session: A triset, 3 rounds
+  Write A giant set, 3 rounds: three or more movements in turn are a giant set [spelling-of-word]
+  → A giant set, 3 rounds
+session: A giant-set, 3 rounds
+  Write A giant set, 3 rounds: three or more movements in turn are a giant set [spelling-of-word]
+  → A giant set, 3 rounds
+session: A supersets, 3 rounds
+  Write A superset, 3 rounds: one word [spelling-of-word]
+  → A superset, 3 rounds
+session: A amrap in 10:00
+  Write A amrap 10:00: the time stands behind the word [spelling-of-word]
+  → A amrap 10:00
+session: A straight sets, rest 2:30
+  Write A straight, rest 2:30: the word straight says so alone [spelling-of-word]
+  → A straight, rest 2:30
+session: A straight; rest 2:30
+  Write A straight, rest 2:30: a comma stands before each setting [spelling-of-word]
+  → A straight, rest 2:30
+session: A 3 rounds circuit
+  Write A circuit, 3 rounds: the kind of block comes before its settings [spelling-of-word]
+  → A circuit, 3 rounds
+session: 3 rounds for time, cap 10:00
+  Write for time, 3 rounds, cap 10:00: the kind of block comes before its settings [spelling-of-word]
+  → for time, 3 rounds, cap 10:00
+session: A circuit 3 rounds / 1:00 rest
+  Write A circuit 3 rounds, rest 1:00: the word comes before its time [spelling-of-word]
+  → A circuit 3 rounds, rest 1:00
+session: Block A straight
+  Write A straight: the letter stands alone before the kind of block [spelling-of-word]
+  → A straight
+session: Block A: circuit, 3 rounds
+  Write A circuit, 3 rounds: the letter stands alone before the kind of block [spelling-of-word]
+  → A circuit, 3 rounds
+session: Block A
+  Write A straight or A circuit: a block says how it is done, and until then the lines below count to the block above [stray-line]
+  → A straight
+  → A circuit
+session: 3 rounds:
+  Write circuit, 3 rounds or superset, 3 rounds or for time, 3 rounds: a block says how it is done [stray-line]
+  → circuit, 3 rounds
+  → superset, 3 rounds
+  → for time, 3 rounds
+session: A 3 rounds
+  Write A circuit, 3 rounds or A superset, 3 rounds or A for time, 3 rounds: a block says how it is done [stray-line]
+  → A circuit, 3 rounds
+  → A superset, 3 rounds
+  → A for time, 3 rounds
+session: WU Row: 5 @ 40 kg
+  Write warmup Row: 5 @ 40 kg: the word is written in full [spelling-of-word]
+  → warmup Row: 5 @ 40 kg
+session: A1 w/u Row: 5 @ 40 kg
+  Write A1 warmup Row: 5 @ 40 kg: the word is written in full [spelling-of-word]
+  → A1 warmup Row: 5 @ 40 kg
+session: warmup: Row: 5 @ 40 kg
+  Write warmup Row: 5 @ 40 kg: nothing stands between the word and the name [spelling-of-word]
+  → warmup Row: 5 @ 40 kg
+session: Test: Row: 1 @ 80 kg
+  Write test Row: 1 @ 80 kg: nothing stands between the word and the name [spelling-of-word]
+  → test Row: 1 @ 80 kg
+session: Row @ 60 kg: 5, 5, 5
+  Write Row: 5, 5, 5 @ 60 kg: a load stands behind the sets [spelling-of-word]
+  → Row: 5, 5, 5 @ 60 kg
+session: Sled Push @ 60 kg: 2x20 m, rest 2:00
+  Write Sled Push: 2x20 m @ 60 kg, rest 2:00: a load stands behind the sets [spelling-of-word]
+  → Sled Push: 2x20 m @ 60 kg, rest 2:00
+session: pain 3, left knee
+  Write pain 3 left knee: nothing stands between the number and the place [spelling-of-word]
+  → pain 3 left knee
+session: pain 3: knee
+  Write pain 3 knee: nothing stands between the number and the place [spelling-of-word]
+  → pain 3 knee
+session: rpe: 7
+  Write effort 7: that is the whole session's; a set's rating stands behind its load, such as 5 @ 60 kg rpe 7 [stray-line]
+  → effort 7
+session: weight: 60.5 kg
+  Write bodyweight 60.5 kg: a weigh-in is told by bodyweight; a load stands behind the sets, such as 5 @ 60 kg [stray-line]
+  → bodyweight 60.5 kg
+plan: wk 3 Row: 1 @ 90%
+  Write week 3 Row: 1 @ 90%: week and its number stand right before the name [spelling-of-word]
+  → week 3 Row: 1 @ 90%
+plan: week 3: Row: 1 @ 90%
+  Write week 3 Row: 1 @ 90%: week and its number stand right before the name [spelling-of-word]
+  → week 3 Row: 1 @ 90%
+plan: Week 3: deload
+  A lighter week says what is left of its sets and loads, such as deload week 3, sets 50%, load 90% [missing-value]
+plan: Week 4: deload, sets 50%
+  Write deload week 4, sets 50%: the word deload comes first [spelling-of-word]
+  → deload week 4, sets 50%
+session: session 2026-11-24 Mara Zog 18h30
+  Write session 2026-11-24 18:30 Mara Zog: a time of day stands behind the date [spelling-of-word]
+  → session 2026-11-24 18:30 Mara Zog
 `;

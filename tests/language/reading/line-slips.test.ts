@@ -22,6 +22,7 @@ const HEADERS: Readonly<Record<string, readonly string[]>> = {
   exercise: ['exercise Keel Wiggle'],
   place: ['place Kelp Cellar'],
   athlete: ['athlete Otti Plankermann'],
+  unknown: [],
 };
 
 const ROWS: readonly Row[] = LINE_SLIP_ROWS.trim()
@@ -154,6 +155,16 @@ test('what is already as it should be is no slip', () => {
     ['session', 'sleep 7 h 2 wakes'],
     ['session', 'Rower: 500 m in 1:40, 400 m'],
     ['session', 'Push-up: 3, 30 s'],
+    ['session', 'A giant set, 3 rounds'],
+    ['session', 'A superset, 3 rounds'],
+    ['session', 'warmup: 3 rounds'],
+    ['session', 'pain 3 left knee'],
+    ['session', 'Block Pull: 5 @ 60 kg'],
+    ['session', 'Wushu Squat: 5'],
+    ['session', 'Test Jump: 5'],
+    ['session', 'session 2026-11-24 Mara Zog at Unit 7'],
+    ['session', 'felt off since 2026-11-24'],
+    ['plan', 'week 3 Row: 1 @ 90%'],
     ['plan', 'training max 140'],
     ['plan', 'days Mon, Thu'],
     ['plan', 'deload week 4, sets 60%, load 85%'],

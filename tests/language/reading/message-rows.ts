@@ -137,6 +137,72 @@ plan: Back Squat: 5 @ -
     2:19 Expected a load such as 100 kg after "-" [syntax]
 plan: Back Squat: 5 @ rpe
     2:19 Expected a number such as rpe 8 after rpe [syntax]
+session: Back Squat: 60 kg @ 3x5 rpe 8
+    2:15 Write 3x5 @ 60 kg: reps come before the load [reps-first]
+      → Write 3x5 @ 60 kg: Back Squat: 3x5 @ 60 kg rpe 8
+session: Pull-up: 5 @ bw, 5 @ -20 kg
+    2:24 -20 kg is for plans: write bw-20 kg for help, or the load that was used [for-plans]
+      → Write bw-20 kg: Pull-up: 5 @ bw, 5 @ bw-20 kg
+session: Back Squat: 2 @ 100 kg, 4 @ -10 kg
+    2:31 -10 kg is for plans: write the load that was used, or ? [for-plans]
+      → Write ?: Back Squat: 2 @ 100 kg, 4 @ ?
+plan: Back Squat: 5 @ 65% of 1RM
+    2:19 Write 65%: a percentage is of the max, or of the training max where the plan has one [spelling-of-word]
+      → Write 65%: Back Squat: 5 @ 65%
+plan: Back Squat: 5 @ 65 % of training max rpe 8
+    2:19 Write 65 %: a percentage is of the max, or of the training max where the plan has one [spelling-of-word]
+      → Write 65 %: Back Squat: 5 @ 65 % rpe 8
+# Loads in a row
+session: Back Squat: 5 @ 60, 65, 70 kg
+    2:15 A load stands behind its own set: write 5 @ 60, 5 @ 65, 5 @ 70 kg [sets-spelled-apart]
+      → Write 5 @ 60, 5 @ 65, 5 @ 70 kg: Back Squat: 5 @ 60, 5 @ 65, 5 @ 70 kg
+session: Back Squat: 5 @ 80, 75, 70 kg, rest 2:00
+    2:15 A load stands behind its own set: write 5 @ 80, 5 @ 75, 5 @ 70 kg [sets-spelled-apart]
+      → Write 5 @ 80, 5 @ 75, 5 @ 70 kg: Back Squat: 5 @ 80, 5 @ 75, 5 @ 70 kg, rest 2:00
+session: Back Squat: 5 @ 60 kg, 65 kg, 70 kg
+    2:15 A load stands behind its own set: write 5 @ 60 kg, 5 @ 65 kg, 5 @ 70 kg [sets-spelled-apart]
+      → Write 5 @ 60 kg, 5 @ 65 kg, 5 @ 70 kg: Back Squat: 5 @ 60 kg, 5 @ 65 kg, 5 @ 70 kg
+session: Back Squat: 5 @ 60 kg, 65, 70
+    2:15 Are these loads, or reps with the first one? Write 5 @ 60 kg, 5 @ 65, 5 @ 70 or 5 @ 60 kg, 65 @ 60 kg, 70 @ 60 kg [sets-spelled-apart]
+      → Write 5 @ 60 kg, 5 @ 65, 5 @ 70: Back Squat: 5 @ 60 kg, 5 @ 65, 5 @ 70
+      → Write 5 @ 60 kg, 65 @ 60 kg, 70 @ 60 kg: Back Squat: 5 @ 60 kg, 65 @ 60 kg, 70 @ 60 kg
+session: Back Squat: 5 @ 60, 65, 70
+    2:15 A load stands behind its own set: write 5 @ 60 kg, 5 @ 65 kg, 5 @ 70 kg [sets-spelled-apart]
+      → Write 5 @ 60 kg, 5 @ 65 kg, 5 @ 70 kg: Back Squat: 5 @ 60 kg, 5 @ 65 kg, 5 @ 70 kg
+      → Write 5 @ 60 lb, 5 @ 65 lb, 5 @ 70 lb: Back Squat: 5 @ 60 lb, 5 @ 65 lb, 5 @ 70 lb
+session: Back Squat: 5 @ 60,65,70 kg
+    2:15 A load stands behind its own set: write 5 @ 60, 5 @ 65, 5 @ 70 kg [sets-spelled-apart]
+      → Write 5 @ 60, 5 @ 65, 5 @ 70 kg: Back Squat: 5 @ 60, 5 @ 65, 5 @ 70 kg
+session: Back Squat: 5 @ 22,50, 25 kg rpe 8
+    2:15 A load stands behind its own set: write 5 @ 22.50, 5 @ 25 kg rpe 8 [sets-spelled-apart]
+      → Write 5 @ 22.50, 5 @ 25 kg rpe 8: Back Squat: 5 @ 22.50, 5 @ 25 kg rpe 8
+session: Row: 8 @ 20 kg, 6 @ 22 kg, 24 kg
+    2:19 A load stands behind its own set: write 6 @ 22 kg, 6 @ 24 kg [sets-spelled-apart]
+      → Write 6 @ 22 kg, 6 @ 24 kg: Row: 8 @ 20 kg, 6 @ 22 kg, 6 @ 24 kg
+plan: Back Squat: 5 @ 60, 65, 70 kg
+    2:15 Are these sets, or the weeks? Write 5 @ 60, 5 @ 65, 5 @ 70 kg or 5 @ 60 | 5 @ 65 | 5 @ 70 kg [sets-spelled-apart]
+      → Write 5 @ 60, 5 @ 65, 5 @ 70 kg: Back Squat: 5 @ 60, 5 @ 65, 5 @ 70 kg
+      → Write 5 @ 60 | 5 @ 65 | 5 @ 70 kg: Back Squat: 5 @ 60 | 5 @ 65 | 5 @ 70 kg
+session: Back Squat: 5 @ 60, 70, 60 kg
+    2:15 A load stands behind its own set: write 5 @ 60, 5 @ 70, 5 @ 60 kg [sets-spelled-apart]
+      → Write 5 @ 60, 5 @ 70, 5 @ 60 kg: Back Squat: 5 @ 60, 5 @ 70, 5 @ 60 kg
+session: Back Squat: 5 @ 60, 65, 70 kg drop 8 @ 50 kg
+    2:15 A load stands behind its own set: write 5 @ 60, 5 @ 65, 5 @ 70 kg drop 8 @ 50 kg [sets-spelled-apart]
+      → Write 5 @ 60, 5 @ 65, 5 @ 70 kg drop 8 @ 50 kg: Back Squat: 5 @ 60, 5 @ 65, 5 @ 70 kg drop 8 @ 50 kg
+session: Row: 10 @ 2x12, 2x14, 2x16 kg
+    2:8 A load stands behind its own set: write 10 @ 2x12, 10 @ 2x14, 10 @ 2x16 kg [sets-spelled-apart]
+      → Write 10 @ 2x12, 10 @ 2x14, 10 @ 2x16 kg: Row: 10 @ 2x12, 10 @ 2x14, 10 @ 2x16 kg
+session: Row: 40 @ 35 kg, 38
+    2:20 After the first load every set writes its own, and this one has none [set-without-load]
+      → Add @ 35 kg: Row: 40 @ 35 kg, 38 @ 35 kg
+session: Row: 10 @ 10 kg, 12
+    2:20 After the first load every set writes its own, and this one has none [set-without-load]
+      → Add @ 10 kg: Row: 10 @ 10 kg, 12 @ 10 kg
+session: Row: 5 @ 60 kg, 8, 70 kg
+    2:19 After the first load every set writes its own, and this one has none [set-without-load]
+      → Add @ 60 kg: Row: 5 @ 60 kg, 8 @ 60 kg, 70 kg
+    2:22 70 kg is a load: write the reps before it, such as 5 @ 70 kg [reps-first]
+      → Write ? @ 70 kg: Row: 5 @ 60 kg, 8, ? @ 70 kg
 # Ratings
 session: Back Squat: 5 @ 100 kg rpe
     2:26 Expected a number after rpe [missing-value]
@@ -210,6 +276,20 @@ session: Row: 8 each
 session: Row: 8/leg
     2:8 Write 8/side for 8/leg [side-slip]
       → Write 8/side: Row: 8/side
+session: Rower: 4x500 m, 2:05/500
+    2:19 2:05/500 is a pace: write it behind @ with its unit, such as 500 m @ 2:05/500 m [syntax]
+session: Rower: 500 m, 2:05
+    2:10 Did 500 m take 2:05? Then write 500 m in 2:05: behind a comma the time is a set of its own [time-as-set]
+      → Write 500 m in 2:05: Rower: 500 m in 2:05
+session: Run: 5 km, 25:30, rest 2:00
+    2:8 Did 5 km take 25:30? Then write 5 km in 25:30: behind a comma the time is a set of its own [time-as-set]
+      → Write 5 km in 25:30: Run: 5 km in 25:30, rest 2:00
+session: Run: 400 m in 2.05
+    2:17 Write 2:05: minutes and seconds stand on both sides of a colon [unclear-time]
+      → Write 2:05: Run: 400 m in 2:05
+session: done in 11.20
+    2:11 Write 11:20: minutes and seconds stand on both sides of a colon [unclear-time]
+      → Write 11:20: done in 11:20
 session: Row: 8/
     2:9 Expected /side after / [syntax]
 session: Row: 8 left
@@ -263,7 +343,12 @@ session: Row: 5, slowly
       → Write it as a note below: Row: 5 ⏎     > slowly
 session: Row: 5, $
     2:11 "$" is no set and no tempo, rest, setting or pain: write it as a setting, or as a note on a line with > [unknown-item]
-      → Write setting $: Row: 5, setting $
+session: Row: 5, slowly 8
+    2:11 "slowly" is no set and no tempo, rest, setting or pain: write it as a setting, or as a note on a line with > [unknown-item]
+    2:18 8 does not fit after slowly: expected sets such as 3x5 @ 85 kg [syntax]
+session: Row: 5, done
+    2:11 Write ? for a set that was done and not noted [syntax]
+      → Write ?: Row: 5, ?
 session: Row: 5 slowly
     2:8 "slowly" is no part of a set: write it as a note on a line with > [unknown-item]
       → Write it as a note below: Row: 5 ⏎     > slowly
@@ -429,16 +514,16 @@ session: time
     2:3 Expected times after time, such as 2:55, 3:02, ? [missing-value]
 session: time soon
     2:8 soon does not fit after time: expected times such as 2:55, 3:02, ? [syntax]
-session: time 2:55 @ 3:02
-    2:13 @ does not fit after 2:55: expected times such as 2:55, 3:02, ? [syntax]
-session: time 2:75
-    2:8 2:75 is no time: write minutes and seconds such as 1:05 [unclear-time]
-session: time 2:00 / time 3:00
-    3:3 time stands here twice: the last one counts [repeated-property]
+session: A circuit / time 2:55 @ 3:02
+    3:13 @ does not fit after 2:55: expected times such as 2:55, 3:02, ? [syntax]
+session: A circuit / time 2:75
+    3:8 2:75 is no time: write minutes and seconds such as 1:05 [unclear-time]
+session: A circuit / time 2:00 / time 3:00
+    4:3 time stands here twice: the last one counts [repeated-property]
 session: done
     2:3 Expected how it ended, such as done in 9:48 or done 2 of 4 rounds [missing-value]
-session: done 4
-    2:8 Expected a result such as in 9:48 or 2 of 4 rounds after 4 [syntax]
+session: done 4 laps
+    2:10 Expected a result such as in 9:48 or 2 of 4 rounds after 4, found laps [syntax]
 session: done 4 of
     2:10 Expected a number such as 2 of 4 rounds after of [syntax]
 session: done in
@@ -480,6 +565,14 @@ session: A circuit, 3 rounds / Row: 8 / time 2:00, 3:00
 session: A circuit, 3 rounds / Row: 8 / time 2:00
     4:3 1 time for 3 rounds: write one for each round, and ? for one that was not taken [time-count]
       → Add ? for 2 rounds: time 2:00, ?, ?
+session: A straight / Row: 8 / time 2:00
+    4:3 time is for rounds, and straight sets have none: write such times in a note [time-count]
+session: A straight / Row: 8 / time 50 min
+    4:3 time is for rounds, and straight sets have none: lasted says how long a session took [time-count]
+      → Write lasted 50 min: lasted 50 min
+session: A amrap 12:00 / Row: 8 / Pull: 5 / done 4 rounds + 10
+    5:3 10 are more than the 8 of Row: behind a plus stands what was done of each movement in turn, such as + 10 + 2 [done-mismatch]
+      → Write done 4 rounds + 8 + 2: done 4 rounds + 8 + 2
 session: A circuit, 4 rounds / Row: 8 / done 2 of 5 rounds
     4:3 The block has 4 rounds, not 5 [done-mismatch]
       → Write done 2 of 4 rounds: done 2 of 4 rounds
@@ -624,6 +717,8 @@ plan: weeks six
     2:9 six does not fit after weeks: expected a number of weeks [syntax]
 plan: deload
     2:3 Expected a week and its shares, such as deload week 6, sets 50%, load 90% [missing-value]
+plan: deload week 4
+    2:3 deload week 4 makes nothing lighter: write its shares, such as deload week 4, sets 50%, load 90% [missing-value]
 plan: deload week 105
     2:3 week 105 is out of range: 1 to 104 weeks [out-of-range]
 plan: deload @ 6
@@ -758,6 +853,12 @@ place: bars 2x20 kg
     2:8 2x20 kg: one weight stands here, without a count [implement-count]
 place: plates
     2:3 Expected plates after plates, such as 2x20, 4x10 kg [missing-value]
+place: plates 20x2, 10x2 kg
+    2:10 20x2 says 20 plates. Where the weight stands first, write 2x20, 2x10 kg [plate-count]
+      → Write 2x20, 2x10 kg: plates 2x20, 2x10 kg
+place: bars 20 kg / plates 20, 10, 5 kg
+    3:10 Each of these plates is there once, and a bar takes two of a weight. Where they are pairs, write 2x20, 2x10, 2x5 kg [plate-count]
+      → Write 2x20, 2x10, 2x5 kg: plates 2x20, 2x10, 2x5 kg
 place: plates 1001x20 kg
     2:10 1001 plates is out of range: 1 to 1 000 plates [out-of-range]
 place: plates x20 kg
@@ -917,8 +1018,8 @@ session: lasted 50 |
     2:10 Which unit has 50? Write it behind the number, such as 50 min [missing-unit]
       → Write 50 min: lasted 50 min |
     2:13 Expected a time such as 2:55, or ? after | [syntax]
-session: time ? |
-    2:10 Expected a time such as 2:55, or ? after | [syntax]
+session: A circuit / time ? |
+    3:10 Expected a time such as 2:55, or ? after | [syntax]
 session: intervals 6 m
     2:15 Expected a setting such as 4 rounds or rest 1:15 after 6, found m [syntax]
 session: rest 1:45, 1 | 2

@@ -20,6 +20,8 @@ import { readSessionHeader } from './session-header.ts';
 const LONGEST = 500;
 /** A comma within a number may be a slip, and `#` may begin a comment. */
 const DOUBTFUL = /\d,\d|#/;
+/** `#1` may be no comment, and `## session 2026-11-17` a header. */
+const DOUBTFUL_COMMENT = /^\s*#+(?:\d|\s*session\b)/i;
 const ASCII = /^[\x20-\x7e]*$/;
 const NOBODY: ReadonlySet<number> = new Set();
 
@@ -88,7 +90,7 @@ function readLine(
   while (text.charCodeAt(start) === 32 || text.charCodeAt(start) === 9) start++;
   if (start === text.length) return undefined;
   const char = text[start]!;
-  if (char === '#') return /\d/.test(text[start + 1] ?? '') ? giveUp() : undefined;
+  if (char === '#') return DOUBTFUL_COMMENT.test(text) ? giveUp() : undefined;
   if (char === '>') return readNote(text, index, start);
   // At the beginning of a line a word may open an entry: that is for others to decide.
   if (start === 0 || text.length > LONGEST || DOUBTFUL.test(text)) giveUp();

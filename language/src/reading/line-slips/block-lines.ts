@@ -5,6 +5,9 @@ const LETTER = String.raw`((?:[a-z]\s*[).:–—-]*\s+)?)`;
 const KIND = '(?:straight|circuit|superset|giant set|for time|amrap|every|intervals|warmup|cooldown)';
 const SPAN = String.raw`\d+(?::\d\d)+|\d+(?:\.\d+)?\s*(?:s|secs?|seconds?|min(?:ute)?s?|h)`;
 
+/** What stands behind the kind of a block. */
+const SETTING = `(?:\\d{1,2}\\s*(?:rounds?|rds?|sets|times|x)|x\\s*\\d{1,2}|(?:(?:rest|cap)\\s+)?(?:${SPAN})|alternating)`;
+
 const NUMBER_WORDS = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** What says that a list of exercises is done several times. */
@@ -20,9 +23,73 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
-    pattern: of(`${LETTER}super[\\s-]+set(s?)\\b(.*)`),
+    pattern: of(`${LETTER}super[\\s-]*set(s?)\\b(.*)`),
     writes: [([letter, , rest]: Groups) => `${bare(letter)}superset${rest}`],
     why: 'one word',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}(?:tri|giant)[\\s-]*sets?\\b(.*)`),
+    writes: [([letter, rest]: Groups) => `${bare(letter)}giant set${rest}`],
+    why: 'three or more movements in turn are a giant set',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}straight\\s+sets?((?:\\s*[,;].*)?)`),
+    writes: [([letter, rest]: Groups) => `${bare(letter)}straight${rest}`],
+    why: 'the word straight says so alone',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`block\\s+([a-z])\\s*[:.)–—-]?\\s*(${KIND}\\b.*)`),
+    writes: [([letter, block]: Groups) => `${letter!.toUpperCase()} ${block}`],
+    unnoticed: true,
+    why: 'the letter stands alone before the kind of block',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`(?:block\\s+)?([a-z])\\s*[:.)]?`),
+    writes: [
+      ([letter]: Groups) => `${letter!.toUpperCase()} straight`,
+      ([letter]: Groups) => `${letter!.toUpperCase()} circuit`,
+    ],
+    why: 'a block says how it is done, and until then the lines below count to the block above',
+    told: 'stray-line',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}(${KIND}\\b[^;]*?)\\s*;\\s*(.*)`),
+    writes: [([letter, head, rest]: Groups) => `${bare(letter)}${head}, ${rest!.replace(/\s*;\s*/g, ', ')}`],
+    why: 'a comma stands before each setting',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}(${KIND})\\s*\\(\\s*(${SETTING}(?:\\s*,\\s*${SETTING})*)\\s*\\)((?:\\s*,.*)?)`),
+    writes: [
+      ([letter, kind, settings, rest]: Groups) =>
+        `${bare(letter)}${kind}${/^(?:amrap|every)$/i.test(kind!) ? '' : ','} ${settings}${rest}`,
+    ],
+    why: 'settings stand behind a comma, not in brackets',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}(${KIND})\\s*[/–—-]\\s*(${SETTING}(?:\\s*[,/–—-]\\s*${SETTING})*)`),
+    writes: [
+      ([letter, kind, settings]: Groups) =>
+        `${bare(letter)}${kind}${/^(?:amrap|every)$/i.test(kind!) ? '' : ','} ${settings!.replace(/\s*[,/–—-]\s*/g, ', ')}`,
+    ],
+    why: 'a comma stands before each setting',
+  },
+  {
+    within: TRAINING,
+    pattern: of(
+      `${LETTER}(\\d{1,2})[\\s-]*(?:x\\s*)?rounds?\\s*(?:of\\s+|,\\s*)?(?:an?\\s+)?(circuit|superset|giant\\s+set|for\\s+time)((?:\\s*,.*)?)`,
+    ),
+    writes: [
+      ([letter, rounds, kind, rest]: Groups) =>
+        `${bare(letter)}${kind!.toLowerCase()}, ${rounds} ${rounds === '1' ? 'round' : 'rounds'}${rest}`,
+    ],
+    why: 'the kind of block comes before its settings',
   },
   {
     within: TRAINING,
@@ -64,7 +131,7 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
     ),
     writes: [
       ([letter, head, span, word, rest]: Groups) =>
-        `${bare(letter)}${head!.replace(/,\s*$/, '')}, ${word!.toLowerCase()} ${span}${rest}`,
+        `${bare(letter)}${head!.replace(/[\s,/–—-]+$/, '')}, ${word!.toLowerCase()} ${span}${rest}`,
     ],
     why: 'the word comes before its time',
   },
@@ -77,14 +144,41 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
   {
     within: TRAINING,
     pattern: of(
-      `${LETTER}(?:emom|every\\s+(?:1\\s+)?min(?:ute)?(?:\\s+on\\s+the\\s+min(?:ute)?)?)\\s*[,:]?\\s*(?:(?:for|x)\\s*)?(\\d{1,2})\\s*(?:['’′]|min(?:ute)?s?|x)?`,
+      `${LETTER}(?:emom|every\\s+(?:1\\s+)?min(?:ute)?(?:\\s+on\\s+the\\s+min(?:ute)?)?)\\s*[,:]?\\s*(?:(?:for|x)\\s*)?(\\d{1,2})\\s*(?::00|['’′]|min(?:ute)?s?|x)?`,
     ),
     writes: [([letter, minutes]: Groups) => `${bare(letter)}every 1:00 for ${minutes}:00`],
     why: 'work at each full minute',
   },
   {
     within: TRAINING,
-    pattern: of(`${LETTER}every\\s+(\\d+)\\s*(?:s|secs?|seconds?)\\s*[x×]\\s*(\\d{1,2})`),
+    pattern: of(
+      `${LETTER}e\\s*([2-9])\\s*mom\\s*[,:]?\\s*(?:x\\s*(\\d{1,2})|(?:for\\s*)?(\\d{1,2})\\s*(?::00|['’′]|min(?:ute)?s?))`,
+    ),
+    writes: [
+      ([letter, every, times, whole]: Groups) => {
+        const minutes = whole === '' ? Number(times) * Number(every) : Number(whole);
+        return minutes % Number(every) === 0
+          ? `${bare(letter)}every ${every}:00 for ${minutes}:00`
+          : undefined;
+      },
+    ],
+    why: 'work at each full minute of so many',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}e\\s*([2-9])\\s*mom\\s*[,:]?\\s*(?:for\\s*)?(\\d{1,2})`),
+    writes: [
+      ([letter, every, whole]: Groups) =>
+        Number(whole) % Number(every) === 0 ? `${bare(letter)}every ${every}:00 for ${whole}:00` : undefined,
+      ([letter, every, times]: Groups) =>
+        `${bare(letter)}every ${every}:00 for ${Number(times) * Number(every)}:00`,
+    ],
+    why: 'the number may be minutes or times',
+    told: 'missing-unit',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}e(?:very\\s+)?(\\d+)\\s*(?:s|secs?|seconds?)\\s*[x×]\\s*(\\d{1,2})`),
     writes: [
       ([letter, seconds, times]: Groups) =>
         `${bare(letter)}every ${clockOf(`${seconds} s`)} for ${clockOf(`${Number(seconds) * Number(times)} s`)}`,
@@ -97,6 +191,12 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
       `${LETTER}(?:amrap\\s*(?:in|of|for|-|–|:)?\\s*(\\d{1,2})\\s*(?:['’′]|min(?:ute)?s?)|(\\d{1,2})\\s*(?:['’′-]|min(?:ute)?s?)?[\\s-]*amrap)`,
     ),
     writes: [([letter, a, b]: Groups) => `${bare(letter)}amrap ${a || b}:00`],
+    why: 'the time stands behind the word',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`${LETTER}(?:amrap\\s*(?:in|of|for|-|–)\\s*(\\d{1,2}:\\d\\d)|(\\d{1,2}:\\d\\d)[\\s-]*amrap)`),
+    writes: [([letter, a, b]: Groups) => `${bare(letter)}amrap ${a || b}`],
     why: 'the time stands behind the word',
   },
   {
@@ -133,8 +233,12 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
-    pattern: of(`(\\d{1,2})\\s*${ROUND_WORDS}(?:\\s+of)?\\s*:?`),
-    writes: ['circuit, $1 rounds', 'superset, $1 rounds', 'for time, $1 rounds'],
+    pattern: of(`${LETTER}(\\d{1,2})\\s*${ROUND_WORDS}(?:\\s+of)?\\s*:?`),
+    writes: ['circuit', 'superset', 'for time'].map(
+      (kind) =>
+        ([letter, rounds]: Groups) =>
+          `${bare(letter)}${kind}, ${rounds} rounds`,
+    ),
     why: 'a block says how it is done',
     told: 'stray-line',
   },
@@ -181,6 +285,28 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
       ([done, all]: Groups) => `done ${done} of ${all} rounds`,
     ],
     why: 'done says how many of how many',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`done${GAP}(\\d{1,2})(?:\\s*\\+\\s*(\\d+)(?:\\s*reps?)?)?`),
+    writes: [
+      ([done, more]: Groups) =>
+        `done ${done} ${done === '1' ? 'round' : 'rounds'}${more === '' ? '' : ` + ${more}`}`,
+    ],
+    why: 'done says of what',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`done${GAP}(\\d+:\\d\\d(?::\\d\\d)?)`),
+    writes: ['done in $1'],
+    why: 'the word in stands before a time',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`done${GAP}\\d+\\s*reps?`),
+    writes: [],
+    why: 'Write whole rounds, and what was done of the next behind a plus, such as done 4 rounds + 7',
+    told: 'missing-value',
   },
   {
     within: TRAINING,

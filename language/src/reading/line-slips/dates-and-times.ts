@@ -2,12 +2,20 @@ import { type Groups, type LineSlip, of } from './slip.ts';
 
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 const MONTH = String.raw`(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\.?`;
-const WEEKDAY = '(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?';
+export const WEEKDAY = '(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?';
 const ORDINAL = '(?:st|nd|rd|th)?';
 const YEAR = String.raw`(?:19|20)\d\d`;
 const DAY_FIRST = String.raw`(\d{1,2})${ORDINAL}[\s.-]*(${MONTH})(?:,?\s+|-)(${YEAR})`;
 const MONTH_FIRST = String.raw`(${MONTH})\s*(\d{1,2})${ORDINAL},?\s+(${YEAR})`;
 const WORD_DATE = new RegExp(String.raw`(?<![\d\p{L}–-])(?:${DAY_FIRST}|${MONTH_FIRST})(?![\d\p{L}])`, 'giu');
+const DASH = String.raw`[-\u2010-\u2015\u2212]`;
+/** A whole date in whichever form, without groups. */
+export const ANY_DATE = [
+  String.raw`\d{4}\s?(?:${DASH}|[./])\s?\d{1,2}\s?(?:${DASH}|[./])\s?\d{1,2}`,
+  String.raw`\d{1,2}[./]\d{1,2}[./](?:\d{4}|\d\d)`,
+  String.raw`\d{1,2}${DASH}\d{1,2}${DASH}\d{4}`,
+  ...[DAY_FIRST, MONTH_FIRST].map((source) => source.replace(/\((?!\?)/g, '(?:')),
+].join('|');
 /** A day and a month, without a year. */
 const NO_YEAR = String.raw`(?:\d{1,2}${ORDINAL}\s*${MONTH}|${MONTH}\s*\d{1,2}${ORDINAL})`;
 /** What stands before a date. */
@@ -89,7 +97,8 @@ export const DATE_AND_TIME_SLIPS: readonly LineSlip[] = [
   },
 ];
 
-function writeDates([line]: Groups): string {
+/** `24 Nov 2026` → `2026-11-24`, wherever it stands on a line. */
+export function writeDates([line]: Groups): string {
   return line!.replace(WORD_DATE, (_, day1, month1, year1, month2, day2, year2) => {
     return isoOf(year1 ?? year2, month1 ?? month2, day1 ?? day2);
   });
@@ -99,7 +108,8 @@ function isoOf(year: string, month: string, day: string): string {
   return isoDate(year, String(MONTHS.indexOf(month.slice(0, 3).toLowerCase()) + 1), day);
 }
 
-function isoDate(year: string, month: string, day: string): string {
+/** Of numbers with or without their zeros. */
+export function isoDate(year: string, month: string, day: string): string {
   return `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
 }
 

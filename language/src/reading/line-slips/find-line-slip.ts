@@ -8,6 +8,7 @@ import { BLOCK_SLIPS } from './block-lines.ts';
 import { DATE_AND_TIME_SLIPS } from './dates-and-times.ts';
 import { DEFINITION_SLIPS } from './definition-lines.ts';
 import { HEADER_SLIPS } from './headers.ts';
+import { MISTYPED_HEADER_SLIPS, readHeadingComment } from './mistyped-headers.ts';
 import { LISTED, MOVEMENT_SLIPS } from './movement-lines.ts';
 import { mayBeLineSlip, UNIT_BEHIND } from './movement-words.ts';
 import { PLAN_SLIPS } from './plan-lines.ts';
@@ -16,6 +17,7 @@ import type { LineSlip, Writing } from './slip.ts';
 
 /** The first that fits is taken. */
 export const LINE_SLIPS: readonly LineSlip[] = [
+  ...MISTYPED_HEADER_SLIPS,
   ...MOVEMENT_SLIPS,
   ...DATE_AND_TIME_SLIPS,
   ...HEADER_SLIPS,
@@ -72,6 +74,16 @@ export function findLineSlip(
   return meant === first.meant ? first : { ...first, ...tell(text, first.span, meant, first.why), meant };
 }
 
+/** A comment that is rather the header of the lines below it: read alone, it is none of a line's slips. */
+export function findHeadingComment(lines: readonly string[], line: number): FoundLineSlip | undefined {
+  const header = readHeadingComment(lines, line);
+  if (header === undefined) return undefined;
+  const text = lines[line]!;
+  const span = { line, start: skipSpace(text, 0), end: text.trimEnd().length };
+  const message = `Write ${header}: this is a comment, so the lines below count to the entry above until it is corrected`;
+  return { code: 'stray-line', span, message, fixes: [writeLine({ ...span, start: 0 }, header)] };
+}
+
 /** Beside the first. */
 const MOST_ON_A_LINE = 3;
 
@@ -117,7 +129,9 @@ function describe(slip: LineSlip, text: string, span: Span, groups: readonly str
   const written = text.slice(span.start, span.end);
   const texts = slip.writes
     .map((writing) => fill(writing, groups))
-    .filter((found) => found !== undefined && !isSame(found, written)) as string[];
+    .filter(
+      (found) => found !== undefined && (slip.opens || !isSame(found, written, slip.exact)),
+    ) as string[];
   // What is written as it should be is no slip.
   if (texts.length < slip.writes.length) return undefined;
   const why = fill(slip.why, groups)!;
@@ -125,18 +139,19 @@ function describe(slip: LineSlip, text: string, span: Span, groups: readonly str
   const [first] = texts;
   if (first === undefined) return { code, span, message: why, fixes: [], why };
   const shown = texts.map((found) => contentOf(found)).join(' or ');
-  const fixes = texts.map((found) => writeLine(span, found));
+  const whole = slip.opens ? { ...span, start: 0 } : span;
+  const fixes = texts.map((found) => writeLine(whole, found));
   const meant = texts.length > 1 || slip.told ? undefined : replaceIn(text, span, contentOf(first));
   const message = `Write ${shown}: ${why}`;
   return { code, span, message, fixes, why, ...(meant !== undefined && { meant }) };
 }
 
 /** A keyword may have a colon and capitals. */
-function isSame(found: string, written: string): boolean {
+function isSame(found: string, written: string, isExact = false): boolean {
   const fold = (text: string): string =>
     text
       .toLowerCase()
-      .replace(/^(\p{L}{3,}(?:\s\p{L}+)?)\s*:/u, '$1 ')
+      .replace(isExact ? '' : /^(\p{L}{3,}(?:\s\p{L}+)?)\s*:/u, isExact ? '' : '$1 ')
       .replace(/\s+/g, ' ')
       .trim();
   return fold(found) === fold(written);

@@ -1,7 +1,7 @@
+import { WEEKDAY } from './dates-and-times.ts';
 import { DATE, type Groups, type LineSlip, of } from './slip.ts';
 
 const SESSION = String.raw`session\s*[\s:]\s*`;
-const WEEKDAY = '(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?';
 const QUOTE = String.raw`["\u201c\u201d\u201e\u00ab\u00bb]`;
 
 /** Slips in the line that opens an entry. */
@@ -30,6 +30,18 @@ export const HEADER_SLIPS: readonly LineSlip[] = [
   },
   {
     within: ['session'],
+    pattern: of(
+      `(${SESSION}${DATE})\\s+(\\p{L}[^,@\\d]*?)\\s*[,@]?\\s+(?:at\\s+)?(\\d{1,2})(?:([:.h])(\\d\\d))?\\s*(am|pm|a\\.m\\.|p\\.m\\.|h|hrs)?((?:\\s+at\\s+\\p{L}.*|\\s*,\\s*\\p{L}.*)?)`,
+    ),
+    writes: [
+      ([session, names, hour, sign, minute, half, rest]: Groups) =>
+        writeTimeOfDay([session!, ' ', hour!, sign!, minute!, half!, ` ${names}${rest}`]),
+    ],
+    unnoticed: true,
+    why: 'a time of day stands behind the date',
+  },
+  {
+    within: ['session'],
     pattern: of(`(${SESSION}[^,|@]*\\d)\\s*(?:[–—;:-]+\\s*|,\\s*)(\\p{L}[^,|@]*\\sat\\s.*)`),
     writes: ['$1 $2'],
     unnoticed: true,
@@ -52,7 +64,7 @@ export const HEADER_SLIPS: readonly LineSlip[] = [
   {
     within: ['session'],
     pattern: of(
-      `(${SESSION}[^,|@]*?\\d\\s+)(\\p{L}(?:(?!\\sat\\s)[^,|@\\d])*?)(?:\\s*[&+]\\s*|\\s+and\\s+)(\\p{L}[^@]*)`,
+      `(${SESSION}[^,|@]*?\\d\\s+)(\\p{L}(?:(?!\\sat\\s)[^,|@\\d])*?)(?:\\s*[&+]\\s*|\\s+/\\s+|(?<=\\p{L}{2})/(?=\\p{L}{2})|\\s+and\\s+)(\\p{L}[^@]*)`,
     ),
     writes: ['$1$2 | $3'],
     unnoticed: true,

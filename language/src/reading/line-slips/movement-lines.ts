@@ -8,6 +8,8 @@ const SETS = String.raw`((?:\d+\s*[x×]\s*)?\d+(?:\s*/\s*side)?(?:\s*,\s*\d+(?:\
 const TAIL = String.raw`(\s*(?:,\s*(?:tempo|rest|setting|pain|instead|then|after)\b.*)?)`;
 const VALUE = String.raw`\d+(?:\.\d+)?`;
 
+const AMOUNT = String.raw`(?:\d+\s*[x×]\s*)?\d+(?:\.\d+)?(?:\s*(?:m|km|yd|s|secs?|min|cal)\b)?(?:\s*/\s*side)?`;
+
 const LOAD_LIST = of(
   `${NAME}${SETS}\\s*@\\s*((?:${VALUE}\\s*(?:%|kgs?|lbs?)?\\s*[,/;]\\s*)+${VALUE})\\s*(%|kgs?|lbs?)?${TAIL}`,
 );
@@ -36,6 +38,15 @@ const writeMetres =
 
 /** Lists of loads or ratings behind the sets that they belong to, and a rating where the load stands. */
 export const MOVEMENT_SLIPS: readonly LineSlip[] = [
+  {
+    within: TRAINING,
+    // Such a line is no movement's, for no name holds an @.
+    pattern: of(
+      `([^:@|\\d][^:@|]*?)\\s*@\\s*((?:bw\\s*[+-]\\s*|2\\s*[x×]\\s*)?${VALUE}\\s*(?:kgs?|lbs?|%)?|bw)\\s*[:–—]\\s*(${AMOUNT}(?:\\s*,\\s*${AMOUNT})*)${TAIL}`,
+    ),
+    writes: ['$1: $3 @ $2$4'],
+    why: 'a load stands behind the sets',
+  },
   {
     within: TRAINING,
     pattern: of(`${NAME}(${COUNT}[1-9]\\d{0,2}),(\\d{3})\\s*m${LOAD}${TAIL}`),

@@ -33,9 +33,10 @@ export const PLAN_SLIPS: readonly LineSlip[] = [
   },
   {
     within: PLAN,
-    pattern: of(`deload${GAP}(?:in\\s+)?(?:week\\s*)?(\\d{1,3})`),
-    writes: ['deload week $1'],
-    why: 'the week is said, and what is left of the sets and loads',
+    pattern: of(`(?!deload week \\d+$)deload${GAP}(?:in\\s+)?(?:week\\s*)?\\d{1,3}`),
+    writes: [],
+    why: 'Write the week, and what is left of its sets and loads, such as deload week 4, sets 50%, load 90%',
+    told: 'missing-value',
   },
   {
     within: PLAN,
@@ -93,6 +94,28 @@ export const PLAN_SLIPS: readonly LineSlip[] = [
     writes: [([names]: Groups) => `for ${joinByCommas(names!, /[;&+,]|\sand\s/i)}`],
     unnoticed: true,
     why: 'a comma stands between the athletes',
+  },
+  {
+    within: PLAN,
+    pattern: of(`(?:weeks?|wk)\\.?\\s*(\\d{1,2})(?:\\s*[:–—-]\\s*|\\s+)(\\p{L}[^:,@|]*:.*)`),
+    writes: ['week $1 $2'],
+    unnoticed: true,
+    why: 'week and its number stand right before the name',
+  },
+  {
+    within: PLAN,
+    pattern: of(
+      `(?:week|wk)\\.?\\s*(\\d{1,2})\\s*[:–—-]?\\s*deload\\s*[,:–—(-]*\\s*((?:sets|load)\\s[^()]*)\\)?`,
+    ),
+    writes: ['deload week $1, $2'],
+    why: 'the word deload comes first',
+  },
+  {
+    within: PLAN,
+    pattern: of(`(?:week|wk)\\.?\\s*(\\d{1,2})\\s*[:–—-]?\\s*deload(?:\\s+week)?`),
+    writes: [],
+    why: 'A lighter week says what is left of its sets and loads, such as deload week $1, sets 50%, load 90%',
+    told: 'missing-value',
   },
   {
     within: PLAN,

@@ -36,6 +36,21 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
   },
   {
     within: TRAINING,
+    pattern: of(`((?:[a-z]\\d{1,2}\\s+)?)w\\s*/?\\s*u[\\s:–—-]+(\\p{L}[^:,@|]*:.*)`),
+    writes: ['$1warmup $2'],
+    unnoticed: true,
+    why: 'the word is written in full',
+  },
+  {
+    within: TRAINING,
+    pattern: of(`(?:(warm)[\\s-]*up|test)\\s*[:–—]\\s*(\\p{L}[^\\d:,@|]*:\\s*[\\d?(].*)`),
+    writes: [([warm, movement]: Groups) => `${warm === '' ? 'test' : 'warmup'} ${movement}`],
+    unnoticed: true,
+    exact: true,
+    why: 'nothing stands between the word and the name',
+  },
+  {
+    within: TRAINING,
     pattern: of(`(?:[-*•·–—]|\\d{1,2}[.)])\\s+([^:,@|]*\\p{L}[^:,@|]*:.*)`),
     writes: ['$1'],
     unnoticed: true,
@@ -121,6 +136,12 @@ export const SESSION_SLIPS: readonly LineSlip[] = [
     writes: ['pain $2 $1'],
     unnoticed: true,
     why: 'the number from 0 to 10 comes before the place',
+  },
+  {
+    within: SESSION,
+    pattern: of(`pain${GAP}(\\d{1,2})\\s*[,:;–—-]+\\s*(\\p{L}.*)`),
+    writes: ['pain $1 $2'],
+    why: 'nothing stands between the number and the place',
   },
   {
     within: SESSION,

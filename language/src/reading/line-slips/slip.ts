@@ -22,6 +22,10 @@ export interface LineSlip {
   readonly why: string;
   /** It reads as something else without a problem; the others are asked only about a line that has one. */
   readonly unnoticed?: true;
+  /** That its first word has a colon makes it another line: elsewhere a colon may stand there. */
+  readonly exact?: true;
+  /** What it writes is a header, which stands at the margin. */
+  readonly opens?: true;
   /** It is only told, and counts nowhere until it is corrected. */
   readonly told?: CheckCode;
 }
