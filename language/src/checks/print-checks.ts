@@ -19,7 +19,8 @@ Everything that Plimsoll tells about a log or a plan, by its code. This page is 
 
 An **error** cannot be meant, and what it is about is left out of the numbers. A **warning** is probably a slip. An **info** or
 a **hint** is worth knowing. Whatever it is, it informs and never blocks. [How to set another severity, or to silence a
-check on one line](README.md#checks), stands with the notation.
+check on one line](README.md#checks), stands with the notation. A file that
+could not be read, or not wholly, is told as \`unreadable-file\` on its first line, and nothing silences that.
 
 "Common practice" is a custom of the trade without a source, "from memory" a source that was not at hand, "our choice" a
 number that nobody else answers for. The cautions are for planning by a qualified coach, are no medical advice, and defer
