@@ -7,6 +7,7 @@ import { createPractice } from '../../../language/src/create-practice.ts';
 import { findMaxOn } from '../../../language/src/measures/maxes.ts';
 import { findBests, findRecordsOf } from '../../../language/src/measures/records.ts';
 import { SessionWorks } from '../../../language/src/measures/session-work.ts';
+import { writeNextSession } from '../../../language/src/plans/next-session.ts';
 import {
   describeFileHints,
   describeLens,
@@ -52,6 +53,9 @@ function tellAll(works: SessionWorks): Record<string, string> {
   told.report = print(makeReport(works, OPTIONS));
   for (const athlete of practice.athleteKeys()) {
     const records = practice.sessionsOf(athlete);
+    told[`next session of ${athlete}`] = print(
+      writeNextSession(works, { athlete, today: TODAY, formula: 'epley', unit: 'kg', fallback: 'new.plim' }),
+    );
     told[`bests of ${athlete}`] = print(findBests(works, athlete));
     told[`records of ${athlete}`] = print(records.map((record) => findRecordsOf(works, works.of(record))));
     told[`maxes of ${athlete}`] = print(
