@@ -21,7 +21,7 @@ export class DeletedFolders implements Disposable {
       this.#timer = setTimeout(() => {
         const folders = [...this.#gone].map((each) => Uri.parse(each));
         this.#gone.clear();
-        void tell(folders);
+        tell(folders).catch(() => undefined); // A server that is not there reads all when it comes.
       }, REST_IN_MS);
     });
   }
