@@ -101,7 +101,7 @@ function listContents(spot: Spot, typed: string): Offer[] {
   const isPreparation = block?.kind === 'warmup' || block?.kind === 'cooldown';
   const movements = listMovements(spot, typed, isPreparation).map((offer) => ({
     ...offer,
-    insert: `${offer.label}: `,
+    insert: `${offer.isTested ? 'test ' : ''}${offer.label}: `,
     continues: true,
   }));
   const familiar = movements.filter(({ isFamiliar }) => isFamiliar);

@@ -17,6 +17,8 @@ import { findSpotPlace, listTrainees, type Spot, type Trainee } from './spot.ts'
 export interface NamedMovement extends Offer {
   /** Planned, done lately or ever: what an athlete is likely to do comes before what can be done at all. */
   readonly isFamiliar: boolean;
+  /** The plan tests its max on that day, which a line without the word `test` would not record. */
+  readonly isTested: boolean;
 }
 
 /** Ranks, the most likely first. */
@@ -92,7 +94,7 @@ export function listMovements(spot: Spot, typed = '', isPreparation = false): Na
       ? avoid.text
       : lacking.length > 0
         ? `${place!.name} has no ${lacking.join(', ')}`
-        : [planned.has(key) && !isDone ? 'planned today' : undefined, done, complements.get(key)]
+        : [isDone ? undefined : describePlanned(planned.get(key)), done, complements.get(key)]
             .filter(Boolean)
             .join(' · ');
     offers.push({
@@ -104,11 +106,12 @@ export function listMovements(spot: Spot, typed = '', isPreparation = false): Na
         also: movement ? listOther(movement) : [],
         isWarned: rank === 'lacking' || rank === 'avoided',
         isFamiliar: RANKS.indexOf(rank) <= RANKS.indexOf('done'),
+        isTested: !isDone && planned.get(key)?.isTest === true,
       },
       rank: RANKS.indexOf(rank),
       score:
         rank === 'planned'
-          ? -planned.get(key)!
+          ? -planned.get(key)!.order
           : rank === 'complement'
             ? -complementOrder.indexOf(key)
             : rank === 'done'
@@ -154,12 +157,24 @@ function listComplements({ practice, placed, block, lineNumber }: Spot): Readonl
 }
 
 /** Keys of what the plan asks today, with their place in it. */
-function listPlanned(spot: Spot, isPreparation: boolean): ReadonlyMap<string, number> {
+interface Planned {
+  readonly order: number;
+  readonly isTest: boolean;
+}
+
+function listPlanned(spot: Spot, isPreparation: boolean): ReadonlyMap<string, Planned> {
   const lines = findPlannedDay(spot)?.blocks.flatMap(({ lines }) => lines) ?? [];
-  const keys = lines
-    .filter(({ purpose }) => (purpose === 'warmup') === isPreparation)
-    .map(({ name }) => spot.practice.keyOf(name.text));
-  return new Map([...new Set(keys)].map((key, index) => [key, index]));
+  const planned = new Map<string, Planned>();
+  for (const { purpose, name } of lines) {
+    const key = spot.practice.keyOf(name.text);
+    if ((purpose === 'warmup') === isPreparation && !planned.has(key))
+      planned.set(key, { order: planned.size, isTest: purpose === 'test' });
+  }
+  return planned;
+}
+
+function describePlanned(planned: Planned | undefined): string | undefined {
+  return planned && (planned.isTest ? 'a test planned today' : 'planned today');
 }
 
 function listOtherLines({ placed, lineNumber }: Spot): MovementLine[] {
