@@ -34,6 +34,7 @@ athlete Quill Harrow
   born 1991
   bodyweight 80.5 kg on 2026-10-01
   max Back Squat: 140 kg on 2026-09-01
+  retest Dip: 20 kg, 21 kg on 2026-09-03
   avoid vertical push until 2026-12-15, left shoulder
   avoid Dip until 2026-01-31
   goal Pull-up: 5 @ bw by 2027-01-01
@@ -289,7 +290,7 @@ describe('a name', () => {
       [
         '**Quill Harrow**',
         '**Avoid** vertical push (until 2026-12-15, left shoulder)',
-        'Body mass: 80.5 kg on 2026-10-01  \nMax Back Squat: 140 kg on 2026-09-01  \nGoal: Pull-up 5 @ bw by 2027-01-01',
+        'Body mass: 80.5 kg on 2026-10-01  \nMax Back Squat: 140 kg on 2026-09-01  \nRetest Dip: 20 kg, 21 kg on 2026-09-03  \nGoal: Pull-up 5 @ bw by 2027-01-01',
         '4 sessions, the last on 2026-11-03',
         'Volume a week: ▅█▁ 840, 1 130, 450 kg (5 Oct to 19 Oct)',
       ].join('\n\n'),

@@ -33,6 +33,10 @@ export function hoverAthlete(context: FeatureContext, _uri: string, { name }: Lo
         const text = load && toLoadText(load);
         return text && `Max ${escapeMarkdown(movement.text)}: ${text}${date ? ` on ${date}` : ''}`;
       }),
+      ...(entry?.retests ?? []).map(({ movement, masses, date }) => {
+        const text = masses.map((mass) => printMass(mass.grams, mass.unit)).join(', ');
+        return text && `Retest ${escapeMarkdown(movement.text)}: ${text}${date ? ` on ${date}` : ''}`;
+      }),
       ...(entry?.goals ?? []).map(
         ({ movement, set, by }) =>
           `Goal: ${escapeMarkdown(movement.text)}${set ? ` ${escapeMarkdown(printSetGroup(set))}` : ''}${by ? ` by ${by}` : ''}`,
