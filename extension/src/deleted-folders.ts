@@ -1,4 +1,4 @@
-import { type Disposable, Uri, workspace } from 'vscode';
+import { type Disposable, workspace } from 'vscode';
 
 /** A folder's files go one by one where they go at all; told once for all that goes at the same time. */
 const REST_IN_MS = 500;
@@ -13,13 +13,13 @@ export class DeletedFolders implements Disposable {
   readonly #gone = new Set<string>();
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(tell: (folders: readonly Uri[]) => Promise<unknown>) {
+  constructor(tell: (folders: readonly string[]) => Promise<unknown>) {
     this.#watcher.onDidDelete((uri) => {
       if (HAS_ENDING.test(uri.path)) return;
       this.#gone.add(uri.toString());
       clearTimeout(this.#timer);
       this.#timer = setTimeout(() => {
-        const folders = [...this.#gone].map((each) => Uri.parse(each));
+        const folders = [...this.#gone];
         this.#gone.clear();
         tell(folders).catch(() => undefined); // A server that is not there reads all when it comes.
       }, REST_IN_MS);

@@ -28,7 +28,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const sight = new Sight(async (params) => client?.sendNotification(IN_SIGHT, params));
   const deleted = new DeletedFolders(async (folders) =>
     client?.sendNotification(DidDeleteFilesNotification.type, {
-      files: folders.map((uri) => ({ uri: uri.toString() })),
+      files: folders.map((uri) => ({ uri })),
     }),
   );
   const tellAnew = () => {

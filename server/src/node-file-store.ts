@@ -5,7 +5,6 @@ import { URI } from 'vscode-uri';
 import { type FileContent, type FileStore, isSkippedFolder } from './file-store.ts';
 
 export const LARGEST_IN_BYTES = 20_000_000;
-export const TOO_LARGE = 'The file is larger than 20 MB and was not read: split it, for example by year';
 
 // `node:fs/promises` gives the same, and loading it is a noticeable part of a start.
 const [readdir, readFile, stat] = [promisify(fs.readdir), promisify(fs.readFile), promisify(fs.stat)];
@@ -53,13 +52,17 @@ export async function listPaths(folder: string | undefined): Promise<string[]> {
   return found.flat();
 }
 
-const NOT_READ: FileContent = { text: '', complaint: TOO_LARGE };
+/** What is given of a larger one. */
+export const TOO_LARGE = {
+  text: '',
+  complaint: 'The file is larger than 20 MB and was not read: split it, for example by year',
+} as const satisfies FileContent;
 
 async function readContent(path: string): Promise<FileContent | undefined> {
   try {
     const status = await stat(path);
     if (!status.isFile()) return undefined;
-    return status.size > LARGEST_IN_BYTES ? NOT_READ : decode(await readFile(path));
+    return status.size > LARGEST_IN_BYTES ? TOO_LARGE : decode(await readFile(path));
   } catch (error) {
     return explain(error as NodeJS.ErrnoException);
   }
@@ -70,7 +73,7 @@ export function readContentNow(path: string): FileContent | undefined {
   try {
     const status = fs.statSync(path);
     if (!status.isFile()) return undefined;
-    return status.size > LARGEST_IN_BYTES ? NOT_READ : decode(fs.readFileSync(path));
+    return status.size > LARGEST_IN_BYTES ? TOO_LARGE : decode(fs.readFileSync(path));
   } catch (error) {
     return explain(error as NodeJS.ErrnoException);
   }

@@ -192,8 +192,9 @@ export class Workspace {
 
   /** A file from outside the folders, or from one that holds no logs, counts only while it is open. */
   async #read(uri: string) {
-    const folder = this.#folders.find((each) => uri.startsWith(each));
-    const isRead = folder !== undefined && !uri.slice(folder.length).split('/').some(isSkippedFolder);
+    const isRead = this.#folders.some(
+      (folder) => uri.startsWith(folder) && !uri.slice(folder.length).split('/').some(isSkippedFolder),
+    );
     return isRead ? this.#store.read(uri) : undefined;
   }
 

@@ -5,7 +5,7 @@ import { addAfter, replaceBy } from '../reading/line-reading.ts';
 import { problem } from './check-context.ts';
 
 interface AddedWord {
-  /** Of a whole name: the movement's own is its first group, or its second behind a number. */
+  /** Of a whole name: the movement's own is its group. */
   readonly pattern: RegExp;
   /** What stands before the movement's name instead. */
   readonly prefix: string;

@@ -3,6 +3,7 @@ import type { Cell, SetGroup } from '../model/quantity.ts';
 import type { Fix, Problem } from '../model/source.ts';
 import { implementOf, type Movement, workOf } from '../practice/movement.ts';
 import { replaceBy } from '../reading/line-reading.ts';
+import { MOST_LOADED_REPS } from '../vocabulary/limits.ts';
 import { type CheckContext, isPreparation, NO_PROBLEMS, problem } from './check-context.ts';
 import type { LineCheck } from './line-checks.ts';
 import { listLoadedBefore } from './training-history.ts';
@@ -56,8 +57,6 @@ function addLoad(set: SetGroup, load: string): Fix {
   return { title: `Add @ ${load}`, edits: [{ span: { line, start: end, end }, newText: ` @ ${load}` }] };
 }
 
-/** More reps than a set with a load has. */
-const MOST_REPS = 30;
 /** No lighter pair is meant by `2x12`. */
 const LEAST_OF_PAIR = 10;
 
@@ -70,7 +69,7 @@ function writeAsLoad(set: SetGroup, movement: Movement, before: string | undefin
   const { value } = amount.quantity;
   const implement = implementOf(movement);
   const isPair = count === 2 && (implement === 'dumbbell' || implement === 'kettlebell');
-  if (isPair ? value < LEAST_OF_PAIR : value <= MOST_REPS) return [];
+  if (isPair ? value < LEAST_OF_PAIR : value <= MOST_LOADED_REPS) return [];
   const unit = before === undefined ? undefined : /lb/.test(before) ? 'lb' : 'kg';
   return (unit ? [unit] : ['kg', 'lb']).map((each) =>
     replaceBy(set.span, isPair ? `? @ 2x${value} ${each}` : `${count} @ ${value} ${each}`),

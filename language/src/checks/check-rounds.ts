@@ -1,3 +1,4 @@
+import { measureAmount } from '../measures/set-work.ts';
 import type { Block, Done, Entry, MovementLine, SessionEntry } from '../model/entry.ts';
 import type { Cell, Quantity, SetGroup } from '../model/quantity.ts';
 import type { Fix, Problem, Span } from '../model/source.ts';
@@ -135,9 +136,8 @@ interface Asked {
 }
 
 function readAsked(set: SetGroup | undefined): Asked | undefined {
-  if (set?.amount?.kind !== 'quantity') return undefined;
-  const { quantity, perSide } = set.amount;
-  return { measure: quantity.measure, value: quantity.value * (perSide ? 2 : 1) };
+  const asked = set?.amount?.kind === 'quantity' ? measureAmount(set.amount) : undefined;
+  return asked && { measure: asked.quantity.measure, value: asked.total };
 }
 
 /** One number of reps, as it comes out over the movements of a round; where it is a round or more, with those. */

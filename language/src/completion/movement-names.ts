@@ -156,12 +156,13 @@ function listComplements({ practice, placed, block, lineNumber }: Spot): Readonl
   return new Map(found.map((each) => [each.movement.key, printComplement(each)] as const));
 }
 
-/** Keys of what the plan asks today, with their place in it. */
 interface Planned {
+  /** Its place in the plan's day. */
   readonly order: number;
   readonly isTest: boolean;
 }
 
+/** What the plan asks today, by key. */
 function listPlanned(spot: Spot, isPreparation: boolean): ReadonlyMap<string, Planned> {
   const lines = findPlannedDay(spot)?.blocks.flatMap(({ lines }) => lines) ?? [];
   const planned = new Map<string, Planned>();

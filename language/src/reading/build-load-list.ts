@@ -1,4 +1,5 @@
 import type * as ast from '../syntax/generated/ast.ts';
+import { MOST_LOADED_REPS } from '../vocabulary/limits.ts';
 import type { LineUnits } from './build-mass.ts';
 import { isInPlan, lineOf } from './build-values.ts';
 import {
@@ -14,10 +15,8 @@ import {
 
 type Item = ast.Cell['items'][number];
 
-/** Loads of one list lie nearer to each other than that, heaviest to lightest. */
+/** Loads of one list lie nearer to each other than that, heaviest to lightest (our choice). */
 const WIDEST = 2.5;
-/** More of them than a set of a list has: such a number without a unit is a load. */
-const MOST_REPS = 30;
 
 /** One number of a list: what it is in the load's unit, and how it is written behind the @. */
 interface ListedLoad {
@@ -136,7 +135,7 @@ function isList(head: Head, first: ListedLoad, run: readonly ListedLoad[]): bool
   // Two sets of 14, but for the unit at the end.
   if (head.implements !== undefined) return isClosed;
   const bare = run.filter(({ hasUnit }) => !hasUnit);
-  if (bare.every(({ value }) => value > Math.max(MOST_REPS, head.reps))) return true;
+  if (bare.every(({ value }) => value > Math.max(MOST_LOADED_REPS, head.reps))) return true;
   return isClosed && isSteady([first, ...run]);
 }
 

@@ -33,6 +33,9 @@ export const LIMITS = {
   misses: { low: 1, high: 20, unit: 'misses' },
 } as const satisfies Record<string, Limit>;
 
+/** A set with a load hardly has more reps: a higher number beside one is taken for a load (our choice). */
+export const MOST_LOADED_REPS = 30;
+
 interface Limit {
   readonly low: number;
   readonly high: number;

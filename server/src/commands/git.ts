@@ -87,7 +87,7 @@ export async function readCommit(repository: Repository, commit: string): Promis
   const byPath = new Map(small.map(({ path }, index) => [path, contents[index]!]));
   return blobs.map(({ path }) => {
     const bytes = byPath.get(path);
-    return { path, content: bytes ? decode(bytes) : { text: '', complaint: TOO_LARGE } };
+    return { path, content: bytes ? decode(bytes) : TOO_LARGE };
   });
 }
 

@@ -85,7 +85,7 @@ async function insert(next: NextSession): Promise<void> {
   const bytes = await readFile(path);
   const { text, complaint } = decode(bytes);
   if (bytes.length > LARGEST_IN_BYTES)
-    throw new Misuse(`${path} was not read, so nothing was written. ${TOO_LARGE}.`);
+    throw new Misuse(`${path} was not read, so nothing was written. ${TOO_LARGE.complaint}.`);
   // Written back in another encoding, or without what could not be read, the file would be another.
   if (complaint || (bytes.length > 1 && (bytes[0] === 0xff || bytes[0] === 0xfe)))
     throw new Misuse(`${path} is not in the encoding UTF-8, so nothing was written.`);

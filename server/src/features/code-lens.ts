@@ -13,7 +13,7 @@ const SHOWN: Readonly<Record<Settings['lenses'], readonly Lens['kind'][]>> = {
   none: [],
 };
 
-/** Files by the numbers that stand for them in lenses, from one on that no other server began with. */
+/** Files by the numbers that stand for them in lenses, from one on that another server hardly began with. */
 const numbered: string[] = [];
 const FIRST = Math.floor(Math.random() * 1_000);
 const numbers = new Map<string, number>();

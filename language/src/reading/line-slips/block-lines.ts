@@ -66,8 +66,7 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
     within: TRAINING,
     pattern: of(`${LETTER}(${KIND})\\s*\\(\\s*(${SETTING}(?:\\s*,\\s*${SETTING})*)\\s*\\)((?:\\s*,.*)?)`),
     writes: [
-      ([letter, kind, settings, rest]: Groups) =>
-        `${bare(letter)}${kind}${/^(?:amrap|every)$/i.test(kind!) ? '' : ','} ${settings}${rest}`,
+      ([letter, kind, settings, rest]: Groups) => `${bare(letter)}${openSettings(kind!)}${settings}${rest}`,
     ],
     why: 'settings stand behind a comma, not in brackets',
   },
@@ -76,7 +75,7 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
     pattern: of(`${LETTER}(${KIND})\\s*[/–—-]\\s*(${SETTING}(?:\\s*[,/–—-]\\s*${SETTING})*)`),
     writes: [
       ([letter, kind, settings]: Groups) =>
-        `${bare(letter)}${kind}${/^(?:amrap|every)$/i.test(kind!) ? '' : ','} ${settings!.replace(/\s*[,/–—-]\s*/g, ', ')}`,
+        `${bare(letter)}${openSettings(kind!)}${settings!.replace(/\s*[,/–—-]\s*/g, ', ')}`,
     ],
     why: 'a comma stands before each setting',
   },
@@ -347,6 +346,11 @@ export const BLOCK_SLIPS: readonly LineSlip[] = [
     told: 'unclear-time',
   },
 ];
+
+/** A time stands right behind these, and a comma behind the others. */
+function openSettings(kind: string): string {
+  return /^(?:amrap|every)$/i.test(kind) ? `${kind} ` : `${kind}, `;
+}
 
 /** The letter alone: `A) ` → `A `. */
 function bare(letter = ''): string {

@@ -149,9 +149,8 @@ function describe(slip: LineSlip, text: string, span: Span, groups: readonly str
 /** A keyword may have a colon and capitals. */
 function isSame(found: string, written: string, isExact = false): boolean {
   const fold = (text: string): string =>
-    text
+    (isExact ? text : text.replace(/^(\p{L}{3,}(?:\s\p{L}+)?)\s*:/u, '$1 '))
       .toLowerCase()
-      .replace(isExact ? '' : /^(\p{L}{3,}(?:\s\p{L}+)?)\s*:/u, isExact ? '' : '$1 ')
       .replace(/\s+/g, ' ')
       .trim();
   return fold(found) === fold(written);
